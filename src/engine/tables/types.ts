@@ -1,0 +1,39 @@
+// The shape of the generated tables. scripts/tables.mjs reads data/*.csv, checks them and writes
+// generated.ts beside this file; the CSV files are the only truth.
+
+/** One figure of a long-form table: a value or a band, and where it comes from. */
+export interface Figure {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+  /** Id of data/sources.csv, or 'practice', 'memory', 'our-caution'. */
+  readonly source: string;
+  readonly mark: 'seen' | 'memory' | 'practice' | 'derived';
+}
+
+/** A row of data/materials.csv: what it is and where it may go. */
+export interface MaterialRow {
+  readonly id: string;
+  readonly name: string;
+  readonly group: string;
+  readonly into: 'liquid' | 'compost-only' | 'set-aside' | 'out';
+  /** One line: why it may not go everywhere; '' for plain liquid materials. */
+  readonly why: string;
+  readonly whySource: string;
+  readonly figures: Readonly<Partial<Record<string, Figure>>>;
+}
+
+/** A row of data/sugars.csv with its figures. */
+export interface SugarRow {
+  readonly id: string;
+  readonly name: string;
+  readonly figures: Readonly<Partial<Record<string, Figure>>>;
+}
+
+/** A row of data/sources.csv. */
+export interface SourceRow {
+  readonly id: string;
+  /** Author, year and title as cited on a screen. */
+  readonly cite: string;
+  readonly mark: string;
+}
