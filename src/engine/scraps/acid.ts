@@ -4,6 +4,9 @@
 /** pKa at 25 °C; they move by less than 0.02 between 10 and 30 °C. @memory */
 export const PKA = { lactic: 3.86, acetic: 4.76, carbonic: 6.35 } as const;
 
+/** Dissociation constants, 10^−pKa. */
+const KA = { lactic: 10 ** -PKA.lactic, acetic: 10 ** -PKA.acetic, carbonic: 10 ** -PKA.carbonic } as const;
+
 /** Molar masses, g/mol (sums of standard atomic weights). */
 export const MOLAR_MASS_G = { lactic: 90.08, acetic: 60.05, hexose: 180.16 } as const;
 
@@ -40,14 +43,24 @@ export interface ChargeBalance {
  * @arithmetic electroneutrality with a linear buffer
  */
 export function chargeSurplus(liquid: ChargeBalance, ph: number): number {
-  return (
-    liquid.lacticMolPerL * dissociatedFraction({ ph, pka: PKA.lactic }) +
-    liquid.aceticMolPerL * dissociatedFraction({ ph, pka: PKA.acetic }) -
-    liquid.baseEqPerL -
-    liquid.bufferEqPerLPerPh * (liquid.startPh - ph) -
-    liquid.alkalinityEqPerL * (carbonateLostFraction(ph) - carbonateLostFraction(liquid.waterPh)) -
-    (10 ** -ph - 10 ** -liquid.startPh)
-  );
+  return surplusAt(liquid)(ph);
+}
+
+/** F(p) with the terms that do not change with p worked out once; one power of ten a call serves all acids. */
+function surplusAt(liquid: ChargeBalance): (ph: number) => number {
+  const { lacticMolPerL, aceticMolPerL, bufferEqPerLPerPh, startPh, alkalinityEqPerL } = liquid;
+  const fixed = alkalinityEqPerL * carbonateLostFraction(liquid.waterPh) + 10 ** -startPh - liquid.baseEqPerL;
+  return (ph) => {
+    const hydrogen = 10 ** -ph;
+    return (
+      (lacticMolPerL * KA.lactic) / (KA.lactic + hydrogen) +
+      (aceticMolPerL * KA.acetic) / (KA.acetic + hydrogen) -
+      bufferEqPerLPerPh * (startPh - ph) -
+      (alkalinityEqPerL * hydrogen) / (KA.carbonic + hydrogen) -
+      hydrogen +
+      fixed
+    );
+  };
 }
 
 /**
@@ -59,11 +72,12 @@ export function chargeSurplus(liquid: ChargeBalance, ph: number): number {
 export function balancePh(liquid: ChargeBalance): number {
   let low = 2.2;
   let high = 9;
-  if (!(chargeSurplus(liquid, low) < 0)) return low;
-  if (!(chargeSurplus(liquid, high) > 0)) return high;
+  const surplus = surplusAt(liquid);
+  if (!(surplus(low) < 0)) return low;
+  if (!(surplus(high) > 0)) return high;
   while (high - low > 1e-6) {
     const middle = (low + high) / 2;
-    if (chargeSurplus(liquid, middle) < 0) low = middle;
+    if (surplus(middle) < 0) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

@@ -11,6 +11,9 @@ export interface Figure {
   readonly mark: 'seen' | 'memory' | 'practice' | 'derived';
 }
 
+/** The figures of one row, by quantity; a figure that is not known is absent. */
+export type Figures = Readonly<Partial<Record<string, Figure>>>;
+
 /** A row of data/materials.csv: what it is and where it may go. */
 export interface MaterialRow {
   readonly id: string;
@@ -20,14 +23,14 @@ export interface MaterialRow {
   /** One line: why it may not go everywhere; '' for plain liquid materials. */
   readonly why: string;
   readonly whySource: string;
-  readonly figures: Readonly<Partial<Record<string, Figure>>>;
+  readonly figures: Figures;
 }
 
 /** A row of data/sugars.csv with its figures. */
 export interface SugarRow {
   readonly id: string;
   readonly name: string;
-  readonly figures: Readonly<Partial<Record<string, Figure>>>;
+  readonly figures: Figures;
 }
 
 /** A row of data/sources.csv. */

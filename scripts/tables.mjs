@@ -1,0 +1,225 @@
+// Reads data/*.csv, checks every row and writes src/engine/tables/generated.ts. The CSV files are the only
+// truth; the module is made, never edited, and holds only what a screen needs: no locator, basis or note.
+// Plain Node with csv-parse, so that it runs before anything is built and from any folder.
+// Next: src/engine/tables/index.ts decodes what this writes; scripts/foods.mjs makes food-figures.csv.
+
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parse } from 'csv-parse/sync';
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..');
+const OUT = join(ROOT, 'src/engine/tables/generated.ts');
+
+const LONG = ['id', 'quantity', 'low', 'likely', 'high', 'basis', 'source', 'locator', 'mark', 'note'];
+const HEADERS = {
+  'sources.csv': ['id', 'author', 'year', 'title', 'publisher', 'locator', 'address', 'seen_on', 'licence', 'mark'],
+  'materials.csv': ['id', 'name', 'group', 'into', 'why', 'why_source'],
+  'sugars.csv': ['id', 'name'],
+};
+/** An extract of another table, held true by test/published/foods.test.ts; it holds no figures of its own. */
+const EXTRACTS = ['foods.csv'];
+const MARKS = ['seen', 'memory', 'practice', 'derived'];
+const NO_SOURCE = ['memory', 'practice', 'our-caution'];
+const INTO = ['liquid', 'compost-only', 'set-aside', 'out'];
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
+/**
+ * Quantities of materials and sugars, with the limits that catch a slipped decimal or a wrong unit.
+ * Tables that stand alone name their own quantities; where one is listed here, its limits hold there too.
+ */
+const QUANTITIES = {
+  dryMatter: [0.01, 1],
+  nPercentDm: [0, 15],
+  cn: [1, 1000],
+  pPercentDm: [0, 5],
+  kPercentDm: [0, 15],
+  caPercentDm: [0, 45],
+  mgPercentDm: [0, 5],
+  sugarsGPerKgDm: [0, 1000],
+  bufferEqPerKgDmPerPh: [0, 2],
+  ph: [2, 12],
+  displacementLPerKg: [0.1, 2],
+  bulkKgPerM3: [5, 2000],
+  spoilDays: [0, 3650],
+  hexoseGPerKg: [0, 1060],
+  sugarsGPerKg: [0, 1000],
+  bulkKgPerL: [0.3, 2],
+  bufferEqPerKgPerPh: [0, 2],
+  kGPerKg: [0, 200],
+  thresholdEcDsPerM: [0, 20],
+  slopePercentPerDsPerM: [0, 100],
+};
+
+/** Reads and checks the tables of one folder; answers the text of the module and every fault found. */
+export function makeTables(folder) {
+  const faults = [];
+  const names = readdirSync(folder)
+    .filter((name) => name.endsWith('.csv') && !EXTRACTS.includes(name))
+    .sort();
+  const files = new Map(names.map((name) => [name, readTable(folder, name, faults)]));
+  const rows = (name) => files.get(name) ?? [];
+  for (const name of Object.keys(HEADERS)) if (!files.has(name)) faults.push(`data/${name}:1: the table is missing.`);
+
+  const sources = new Set(rows('sources.csv').map((r) => r.id));
+  const known = (origin) => sources.has(origin) || NO_SOURCE.includes(origin);
+  for (const name of Object.keys(HEADERS)) unique(name, rows(name), (r) => r.id, faults);
+  for (const r of rows('sources.csv')) {
+    if (!r.title) faults.push(`${r.at}: source ${r.id} has no title.`);
+    if (!r.author) faults.push(`${r.at}: source ${r.id} has no author or body.`);
+    if (r.mark !== 'seen' && r.mark !== 'memory') faults.push(`${r.at}: mark is ${r.mark}; allowed: seen, memory.`);
+  }
+  for (const r of rows('materials.csv')) {
+    if (!INTO.includes(r.into)) faults.push(`${r.at}: into is "${r.into}"; allowed: ${INTO.join(', ')}.`);
+    if (r.into !== 'liquid' && !r.why) faults.push(`${r.at}: ${r.id} may not go everywhere, but why is empty.`);
+    if (Boolean(r.why) !== Boolean(r.why_source))
+      faults.push(`${r.at}: why and why_source stand together or not at all.`);
+    if (r.why_source && !known(r.why_source))
+      faults.push(`${r.at}: source "${r.why_source}" is not in data/sources.csv.`);
+  }
+
+  const code = { quantities: [], origins: [] };
+  const tables = new Map();
+  for (const [name, list] of files) {
+    if (name in HEADERS) continue;
+    for (const r of list) {
+      const table = tableOf(name);
+      checkFigure(r, known, faults, table === 'materials' || table === 'sugars');
+      const ids = table === 'materials' || table === 'sugars' ? rows(`${table}.csv`).map((x) => x.id) : undefined;
+      if (ids && !ids.includes(r.id)) faults.push(`${r.at}: "${r.id}" is not in data/${table}.csv.`);
+      if (!tables.has(table)) tables.set(table, new Map());
+      const byId = tables.get(table);
+      if (!byId.has(r.id)) byId.set(r.id, []);
+      if (byId.get(r.id).some((x) => x.quantity === r.quantity)) {
+        faults.push(`${r.at}: ${r.id} has ${r.quantity} twice; one row holds one figure.`);
+      }
+      byId.get(r.id).push(r);
+    }
+  }
+  if (faults.length > 0) return { faults, text: '' };
+
+  const flat = (table, id) => encode(tables.get(table)?.get(id) ?? [], code);
+  const materials = rows('materials.csv').map((r) => [
+    ...[r.id, r.name, r.group, r.into, r.why, r.why_source],
+    flat('materials', r.id),
+  ]);
+  const sugars = rows('sugars.csv').map((r) => [r.id, r.name, flat('sugars', r.id)]);
+  const others = {};
+  for (const table of [...tables.keys()].sort()) {
+    if (table === 'materials' || table === 'sugars') continue;
+    others[table] = [...tables.get(table).keys()].map((id) => [id, flat(table, id)]);
+  }
+  const cited = rows('sources.csv').map((r) => [r.id, cite(r), r.mark]);
+  return { faults, text: moduleText({ ...code, sources: cited, materials, sugars, others }) };
+}
+
+function readTable(folder, name, faults) {
+  const expected = HEADERS[name] ?? LONG;
+  let records;
+  try {
+    records = parse(readFileSync(join(folder, name), 'utf8'), { bom: true, info: true, skip_empty_lines: true });
+  } catch (error) {
+    faults.push(`data/${name}:${error.lines ?? 1}: the line does not read as CSV: ${error.message}.`);
+    return [];
+  }
+  const header = records[0]?.record ?? [];
+  if (header.join() !== expected.join()) {
+    faults.push(`data/${name}:1: the header is ${header.join()}; allowed: ${expected.join()}.`);
+    return [];
+  }
+  return records.slice(1).map(({ record, info }) => {
+    const row = Object.fromEntries(expected.map((column, i) => [column, record[i].trim()]));
+    row.at = `data/${name}:${info.lines}`;
+    if (!ID.test(row.id)) faults.push(`${row.at}: id "${row.id}" is not lower-case words joined by hyphens.`);
+    return row;
+  });
+}
+
+function unique(name, list, key, faults) {
+  const seen = new Set();
+  for (const r of list) {
+    if (seen.has(key(r))) faults.push(`${r.at}: ${key(r)} stands twice in data/${name}.`);
+    seen.add(key(r));
+  }
+}
+
+/** `material-figures.csv` and `food-figures.csv` fill materials, `sugar-figures.csv` sugars; others stand alone. */
+function tableOf(name) {
+  if (name === 'material-figures.csv' || name === 'food-figures.csv') return 'materials';
+  if (name === 'sugar-figures.csv') return 'sugars';
+  return name.replace(/\.csv$/, '');
+}
+
+function checkFigure(r, known, faults, listed) {
+  const limits = QUANTITIES[r.quantity] ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  if (!/^[a-z][A-Za-z0-9]*$/.test(r.quantity)) {
+    faults.push(`${r.at}: quantity "${r.quantity}" is not a name with its unit, such as nPercentDm.`);
+    return;
+  }
+  if (listed && !(r.quantity in QUANTITIES)) {
+    faults.push(`${r.at}: quantity "${r.quantity}" is not known; allowed: ${Object.keys(QUANTITIES).join(', ')}.`);
+    return;
+  }
+  if ((r.low === '') !== (r.high === '')) faults.push(`${r.at}: low and high are given together or not at all.`);
+  const ends = [r.low === '' ? r.likely : r.low, r.likely, r.high === '' ? r.likely : r.high];
+  r.numbers = ends.map((text) => (text === '' ? Number.NaN : Number(text)));
+  const [low, likely, high] = r.numbers;
+  if (!r.numbers.every(Number.isFinite)) {
+    faults.push(
+      `${r.at}: ${ends.join(', ')} are not all numbers; leave the whole row out where a figure is not known.`,
+    );
+    return;
+  }
+  if (!(low <= likely && likely <= high)) faults.push(`${r.at}: ${low}, ${likely}, ${high} are not in order.`);
+  if (!(low >= limits[0] && high <= limits[1])) {
+    faults.push(`${r.at}: ${r.quantity} ${low} to ${high} is out of reach; allowed: ${limits[0]} to ${limits[1]}.`);
+  }
+  if (!MARKS.includes(r.mark)) faults.push(`${r.at}: mark is "${r.mark}"; allowed: ${MARKS.join(', ')}.`);
+  if (!known(r.source)) faults.push(`${r.at}: source "${r.source}" is not in data/sources.csv.`);
+  if (r.mark === 'seen' && NO_SOURCE.includes(r.source)) faults.push(`${r.at}: a figure marked seen needs a source.`);
+  if (r.mark === 'derived' && !r.note) faults.push(`${r.at}: a derived figure names its inputs in note.`);
+}
+
+/** One flat list per row: quantity, low, likely, high, origin, again and again. */
+function encode(list, code) {
+  return list.flatMap((r) => {
+    return [place(code.quantities, r.quantity), ...r.numbers, place(code.origins, `${r.source} ${r.mark}`)];
+  });
+}
+
+/** Where a word stands in a list, adding it at the end when it is new. */
+function place(list, word) {
+  if (!list.includes(word)) list.push(word);
+  return list.indexOf(word);
+}
+
+function cite(r) {
+  return `${[r.author, r.year].filter(Boolean).join(' ')}, ${r.title}`;
+}
+
+function moduleText(t) {
+  const data = (value) => JSON.stringify(value);
+  return `// Made by scripts/tables.mjs from data/*.csv. Not edited by hand, not kept in git.
+type Flat = readonly number[];
+export const quantities: readonly string[] = ${data(t.quantities)};
+export const origins: readonly string[] = ${data(t.origins)};
+export const sources: readonly (readonly [string, string, string])[] = ${data(t.sources)};
+export const materials: readonly (readonly [string, string, string, string, string, string, Flat])[] = ${data(t.materials)};
+export const sugars: readonly (readonly [string, string, Flat])[] = ${data(t.sugars)};
+export const others: Readonly<Record<string, readonly (readonly [string, Flat])[]>> = ${data(t.others)};
+`;
+}
+
+function main() {
+  const { faults, text } = makeTables(join(ROOT, 'data'));
+  if (faults.length > 0) {
+    for (const fault of faults) console.error(fault);
+    process.exitCode = 1;
+    return;
+  }
+  if (existsSync(OUT) && readFileSync(OUT, 'utf8') === text) return;
+  mkdirSync(dirname(OUT), { recursive: true });
+  writeFileSync(OUT, text);
+}
+
+if (process.argv[1] && fileURLToPath(import.meta.url) === process.argv[1]) main();
