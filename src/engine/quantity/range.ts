@@ -9,7 +9,7 @@ export interface Range {
   readonly high: number;
 }
 
-/** A figure known without a band (as typed, as weighed). */
+/** A figure known without a band (as typed, as weighed). @arithmetic */
 export function point(value: number): Range {
   return { low: value, likely: value, high: value };
 }
@@ -17,13 +17,14 @@ export function point(value: number): Range {
 /**
  * A band from its three values. Orders nothing silently: ends on the wrong side are our own fault.
  * @throws RangeError when low > likely or likely > high
+ * @arithmetic
  */
 export function range(low: number, likely: number, high: number): Range {
   if (low > likely || likely > high) throw new RangeError(`range: ${low}, ${likely}, ${high} are not in order`);
   return { low, likely, high };
 }
 
-/** A plain number or a band, read as a band. */
+/** A plain number or a band, read as a band. @arithmetic */
 export function asRange(value: number | Range): Range {
   return typeof value === 'number' ? point(value) : value;
 }
@@ -98,11 +99,14 @@ export function product(rs: readonly Range[]): Range {
       up += Math.log(r.high / r.likely) ** 2;
     }
   }
+  if (Number.isNaN(likely)) return { low: Number.NaN, likely, high: Number.NaN };
   if (!(likely > 0)) {
     const high = rs.reduce((p, r) => p * r.high, 1);
     return { low: 0, likely: 0, high };
   }
-  return { low: likely * Math.exp(-Math.sqrt(down)), likely, high: likely * Math.exp(Math.sqrt(up)) };
+  const low = likely * Math.exp(-Math.sqrt(down));
+  const high = likely * Math.exp(Math.sqrt(up));
+  return { low: Number.isFinite(low) ? low : 0, likely, high: Number.isNaN(high) ? Number.POSITIVE_INFINITY : high };
 }
 
 /** 1 / r for a positive range; the ends change places. @arithmetic */
