@@ -1,0 +1,93 @@
+// The word for a batch from its looks: souring, slow, ready, doubtful, lost or unknown, with the mark held.
+// Nothing is forecast here. The worst finding wins: lost, then unknown, doubtful, ready, slow, souring.
+
+import { asidesOf, doubtfulBecause, lostBecause, readyBecause, unknownBecause } from './findings.ts';
+import { alarmLines } from './lines.ts';
+import { inOrder, type Look, sawSomething } from './look.ts';
+import { changesFor, holdOf, holdReasons, nextLook, oldReading, passedReason, trendReason } from './outlook.ts';
+import { type ChangeCode, change, type Reason, type ReasonCode, type State } from './reason.ts';
+import { alarmPassed, readingsOf } from './trend.ts';
+
+const EPSILON_DAYS = 1e-9;
+
+export interface Judgement {
+  readonly state: State;
+  readonly held: boolean;
+  /** The day from which it counts as held if nothing turns; absent while that clock does not run. */
+  readonly heldFromDay?: number;
+  readonly reasons: readonly Reason<ReasonCode>[];
+  readonly wouldChange: readonly Reason<ChangeCode>[];
+  /** Absent for a lost batch: there is nothing left to watch. */
+  readonly nextLookDay?: number;
+}
+
+/** What there is to judge: looks in any order, the batch's mean temperature, and the day it is today. */
+export interface Batch {
+  readonly looks: readonly Look[];
+  readonly temperatureC: number;
+  readonly today: number;
+}
+
+/**
+ * The state of a batch from its looks up to today.
+ *
+ * The limits are our caution where no publication sets them; the hold is lines.ts. A look that cannot be read
+ * (no number for its day or acidity) makes the batch unknown unless the others show that it is lost.
+ * @source breidt-caldwell-2011 for the hold alone; all else our caution
+ * @checked scenarios/case-15 to case-20, scenarios/demo-pegs-states, property/souring
+ */
+export function judgeBatch({ looks, temperatureC, today }: Batch): Judgement {
+  const seen = looks.filter((look) => !(look.day > today) && sawSomething(look));
+  const known = inOrder(seen.filter(readable));
+  const readings = readingsOf(known);
+  const asides = asidesOf(known);
+
+  const end = lostBecause(known, readings);
+  if (end.length > 0)
+    return {
+      state: 'lost',
+      held: false,
+      reasons: [...end, ...asides],
+      wouldChange: [change('nothing-brings-it-back')],
+    };
+
+  const gap = unknownBecause({ seen, known, readings, today });
+  if (gap.length > 0)
+    return {
+      state: 'unknown',
+      held: false,
+      reasons: [...gap, ...asides],
+      wouldChange: [change('reading-makes-it-known')],
+      nextLookDay: today,
+    };
+
+  const low = readyBecause(readings);
+  const lines = alarmLines(temperatureC);
+  const late = alarmPassed(readings, lines);
+  const doubts = doubtfulBecause(known, readings, late !== undefined && low === undefined);
+  const state: State = doubts.length > 0 ? 'doubtful' : low ? 'ready' : late ? 'slow' : 'souring';
+
+  const hold = holdOf(readings, temperatureC);
+  const held = state === 'ready' && hold !== undefined && today >= hold.fromDay - EPSILON_DAYS;
+  const reasons = [
+    ...doubts,
+    ...(state === 'ready' && low ? [low] : []),
+    ...(state === 'slow' && late ? [passedReason(late, temperatureC)] : []),
+    ...(state === 'slow' || state === 'souring' ? [trendReason(readings)] : []),
+    ...holdReasons({ state, held, hold, temperatureC }),
+    ...oldReading(readings, today),
+    ...asides,
+  ];
+  return {
+    state,
+    held,
+    ...(hold && Number.isFinite(hold.fromDay) && { heldFromDay: hold.fromDay }),
+    reasons,
+    wouldChange: changesFor({ state, held, hold, doubts, lines, readings }),
+    nextLookDay: nextLook({ state, known, temperatureC, today }),
+  };
+}
+
+function readable(look: Look): boolean {
+  return Number.isFinite(look.day) && (look.ph === undefined || Number.isFinite(look.ph));
+}
