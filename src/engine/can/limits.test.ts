@@ -1,0 +1,30 @@
+// Crop names as growers write them; the figures themselves are held by data/salt-tolerance.csv and its pins.
+import { describe, expect, it } from 'vitest';
+import { addedEcLimit, saltTolerance } from './limits.ts';
+
+describe('salt tolerance', () => {
+  it.each([
+    ['tomato', 'tomato'],
+    ['Tomatoes', 'tomato'],
+    ['beans', 'bean'],
+    ['strawberries', 'strawberry'],
+    [' lettuce ', 'lettuce'],
+  ])('finds %s as %s', (typed, crop) => {
+    expect(saltTolerance(typed)?.crop).toBe(crop);
+  });
+  it('knows nothing of a crop that is not in the table', () => {
+    expect(saltTolerance('chard')).toBeUndefined();
+    expect(saltTolerance('')).toBeUndefined();
+  });
+  it('has bean at 1.0 dS/m and 19 %, tomato at 2.5 and 9.9 (Maas and Hoffman 1977)', () => {
+    expect(saltTolerance('bean')).toMatchObject({ thresholdEcDsPerM: 1.0, slopePercentPerDsPerM: 19 });
+    expect(saltTolerance('tomato')).toMatchObject({ thresholdEcDsPerM: 2.5, slopePercentPerDsPerM: 9.9 });
+  });
+});
+
+describe('the salt a drench may add', () => {
+  it('is that of seedlings while the age of the plants is not told', () => {
+    expect(addedEcLimit(undefined)).toBe(addedEcLimit('seedling'));
+    expect(addedEcLimit('established')).toBeGreaterThan(addedEcLimit('seedling'));
+  });
+});

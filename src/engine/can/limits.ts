@@ -1,0 +1,61 @@
+// What plants bear: salt added by a drench, salt a crop's yield holds up to, acidity, what a nozzle passes.
+// Crop figures are data/salt-tolerance.csv; which of these speak up is rules/can.ts.
+
+import { figures } from '../tables/index.ts';
+
+export type Growth = 'seedling' | 'established';
+export type Way = 'soil' | 'leaf';
+
+/** Conductivity that a feed may add, dS/m; the last is never passed. @memory */
+export const ADDED_EC_DS_PER_M = { seedling: 1.0, established: 2.0, never: 3.0 } as const;
+/** Conductivity of a spray, dS/m. @memory */
+export const LEAF_EC_DS_PER_M = 1.5;
+/** pH between which a can is poured; below the last, only on moist soil. @memory */
+export const POUR_PH = { low: 5.0, high: 7.5, moistOnly: 4.5 } as const;
+/** A mesh passes what a nozzle twice as wide lets through. @practice */
+export const MESH_PER_NOZZLE_FRACTION = 0.5;
+/** Days from a soil pour to picking for raw eating; not a published figure for such a feed. @practice our caution, no source */
+export const RAW_SOIL_DAYS = 14;
+/** Days from an unheld batch to harvest, as asked of teas that failed or skipped their tests. @source nosb-2004 90 and 120 days */
+export const NOT_HELD_DAYS = 120;
+/**
+ * Saltiest concentrate reckoned with when it was not measured: the highest of six molasses-and-slop liquids
+ * measured by Phibunwatthanawong and Riddech 2019, Int. J. Recycl. Org. Waste Agric. 8:369, abstract (25-33 dS/m).
+ * @practice our caution, no source, that such a liquid stands for the worst of ours
+ */
+export const UNMEASURED_EC_DS_PER_M = 33;
+
+/** Up to where a crop's yield holds, and what it loses beyond, percent for each dS/m. */
+export interface SaltTolerance {
+  readonly crop: string;
+  readonly thresholdEcDsPerM: number;
+  readonly slopePercentPerDsPerM: number;
+  readonly source: string;
+}
+
+/**
+ * A crop's salt tolerance, by its name in the singular or plural; undefined where no figure is published here.
+ * The threshold is for the soil's own extract over a season; a can is held to it as it is poured.
+ * @source maas-hoffman-1977 crop table
+ */
+export function saltTolerance(crop: string): SaltTolerance | undefined {
+  const table = figures('salt-tolerance');
+  const typed = crop.trim().toLowerCase();
+  const names = [typed, typed.replace(/s$/, ''), typed.replace(/es$/, ''), typed.replace(/ies$/, 'y')];
+  const id = names.find((name) => table.has(name));
+  const row = id === undefined ? undefined : table.get(id);
+  const threshold = row?.thresholdEcDsPerM;
+  const slope = row?.slopePercentPerDsPerM;
+  if (id === undefined || threshold === undefined || slope === undefined) return undefined;
+  return {
+    crop: id,
+    thresholdEcDsPerM: threshold.likely,
+    slopePercentPerDsPerM: slope.likely,
+    source: threshold.source,
+  };
+}
+
+/** Salt that a feed may add here: plants of unknown age are taken for seedlings. @memory */
+export function addedEcLimit(growth: Growth | undefined): number {
+  return growth === 'established' ? ADDED_EC_DS_PER_M.established : ADDED_EC_DS_PER_M.seedling;
+}
