@@ -32,7 +32,7 @@ export interface Rule<Situation> {
   readonly when: (situation: Situation) => false | Values;
 }
 
-/** Every rule of a list that speaks, stops first, each list in its own order. */
+/** Every rule of a list that speaks, stops first, each list in its own order. @arithmetic sorting */
 export function judge<Situation>(rules: readonly Rule<Situation>[], situation: Situation): readonly Finding[] {
   const found: Finding[] = [];
   for (const rule of rules) {

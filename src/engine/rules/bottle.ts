@@ -1,0 +1,108 @@
+// What to say when a batch is strained: a sum that does not close, more than could come out, a batch that is
+// not sour or not sound, figures that are too low, and the tag. Bottles, caps and lids are vessel.ts.
+
+import { CLOSES_WITHIN_PERCENT } from '../bottle/balance.ts';
+import { bottleFigure } from '../bottle/figures.ts';
+import type { StrainedBatch } from '../bottle/liquid.ts';
+import type { Strained } from '../bottle/strained.ts';
+import type { Rule } from './rule.ts';
+
+export interface StrainSituation {
+  readonly batch: StrainedBatch;
+  readonly strained: Strained;
+  /** State of the batch as last judged; undefined when not told. */
+  readonly state?: string | undefined;
+}
+
+/** Ready is called at or below this pH, not before. @practice silage is stable near it; our line for a look */
+const READY_PH = 4.2;
+/** Acid-food line. */
+const SOUR_PH = bottleFigure('sour-limit', 'ph').likely;
+
+const NAMES = { n: 'nitrogen', p: 'phosphorus', k: 'potassium', ca: 'calcium', mg: 'magnesium' } as const;
+
+/** Elements missing for some lot, and the lots, in words a sentence can hold. */
+function gaps(strained: Strained): { readonly elements: string; readonly lots: string } | undefined {
+  const open = Object.values(strained.fates).filter((fate) => fate.unknownIn.length > 0);
+  if (open.length === 0) return undefined;
+  const lots = [...new Set(open.flatMap((fate) => fate.unknownIn))];
+  return { elements: open.map((fate) => NAMES[fate.element]).join(', '), lots: lots.join(', ') };
+}
+
+export const strainRules: readonly Rule<StrainSituation>[] = [
+  {
+    id: 'strained-batch-lost',
+    level: 'stop',
+    source: 'our-caution',
+    when: ({ state }) => (state === 'lost' ? {} : false),
+  },
+  {
+    id: 'strained-lot-not-for-liquid',
+    level: 'stop',
+    source: 'our-caution',
+    when: ({ batch }) => {
+      const lots = batch.plants.filter((part) => part.into !== 'liquid').map((part) => part.name);
+      return lots.length > 0 ? { lots: lots.join(', ') } : false;
+    },
+  },
+  {
+    id: 'strained-batch-unknown',
+    level: 'hold',
+    source: 'our-caution',
+    when: ({ state }) => (state === 'unknown' ? {} : false),
+  },
+  {
+    id: 'strained-batch-doubtful',
+    level: 'hold',
+    source: 'our-caution',
+    when: ({ state }) => (state === 'doubtful' ? {} : false),
+  },
+  {
+    id: 'strained-not-sour',
+    level: 'hold',
+    source: 'cfr-21-114',
+    locator: '114.3',
+    when: ({ batch }) => (batch.finalPh <= SOUR_PH ? false : { ph: batch.finalPh, sourPh: SOUR_PH }),
+  },
+  {
+    id: 'strained-before-ready',
+    level: 'hold',
+    source: 'our-caution',
+    when: ({ batch }) =>
+      batch.finalPh > READY_PH && batch.finalPh <= SOUR_PH ? { ph: batch.finalPh, readyPh: READY_PH } : false,
+  },
+  {
+    id: 'strained-more-than-could',
+    level: 'caution',
+    source: 'our-caution',
+    when: ({ batch, strained }) =>
+      batch.drainedL <= strained.batchLiquidL ? false : { drainedL: batch.drainedL, couldL: strained.batchLiquidL },
+  },
+  {
+    id: 'strained-sum-open',
+    level: 'caution',
+    source: 'practice',
+    when: ({ strained }) => {
+      const { closes, inKg, outKg, unexplainedPercent } = strained.balance;
+      return closes ? false : { inKg, outKg, unexplainedPercent, withinPercent: CLOSES_WITHIN_PERCENT };
+    },
+  },
+  {
+    id: 'strained-tag-not-a-drink',
+    level: 'caution',
+    source: 'carpenter-2021',
+    when: () => ({}),
+  },
+  {
+    id: 'strained-figures-too-low',
+    level: 'note',
+    source: 'our-caution',
+    when: ({ strained }) => gaps(strained) ?? false,
+  },
+  {
+    id: 'strained-starter-not-counted',
+    level: 'note',
+    source: 'our-caution',
+    when: ({ batch }) => (batch.starterL > 0 ? { starterL: batch.starterL } : false),
+  },
+];

@@ -1,0 +1,206 @@
+// What the can itself says: salt and acidity against what plants bear, leaves eaten raw, nozzles that clog,
+// aims that cannot be met, and that a filled can is for today. The batch's state is batch.ts.
+
+import {
+  ADDED_EC_DS_PER_M,
+  addedEcLimit,
+  LEAF_EC_DS_PER_M,
+  MESH_PER_NOZZLE_FRACTION,
+  POUR_PH,
+  RAW_SOIL_DAYS,
+  saltTolerance,
+  UNMEASURED_EC_DS_PER_M,
+} from '../can/limits.ts';
+import type { Pour, PourOrder } from '../can/pour.ts';
+import type { Range } from '../quantity/range.ts';
+import type { Rule } from './rule.ts';
+
+export interface CanSituation {
+  readonly order: PourOrder;
+  readonly pour: Pour;
+}
+
+/** Where a salt figure stands to a limit: over it as likely, over it at the high end, or under. NaN is over. */
+function against(ecDsPerM: Range, limitDsPerM: number): 'over' | 'near' | 'under' {
+  if (!(ecDsPerM.likely <= limitDsPerM)) return 'over';
+  return ecDsPerM.high <= limitDsPerM ? 'under' : 'near';
+}
+
+/** The salt that a way of pouring may add, or on a leaf hold in all. */
+function salt({ order, pour }: CanSituation): { readonly ecDsPerM: Range; readonly limitDsPerM: number } | undefined {
+  const { ecDsPerM, addedEcDsPerM } = pour.diluted;
+  if (order.way === 'leaf') {
+    const ec = ecDsPerM ?? addedEcDsPerM;
+    return ec && { ecDsPerM: ec, limitDsPerM: LEAF_EC_DS_PER_M };
+  }
+  return addedEcDsPerM && { ecDsPerM: addedEcDsPerM, limitDsPerM: addedEcLimit(order.growth) };
+}
+
+function saltIs(situation: CanSituation, where: 'over' | 'near') {
+  const found = salt(situation);
+  if (found === undefined || against(found.ecDsPerM, found.limitDsPerM) !== where) return false;
+  const { way, growth } = situation.order;
+  return {
+    ecDsPerM: found.ecDsPerM.likely,
+    highEcDsPerM: found.ecDsPerM.high,
+    limitDsPerM: found.limitDsPerM,
+    way,
+    growth: growth ?? '',
+  };
+}
+
+function cropIs({ order, pour }: CanSituation, where: 'over' | 'near') {
+  const tolerance = order.crop === undefined ? undefined : saltTolerance(order.crop);
+  const ec = pour.diluted.ecDsPerM ?? pour.diluted.addedEcDsPerM;
+  if (tolerance === undefined || ec === undefined || against(ec, tolerance.thresholdEcDsPerM) !== where) return false;
+  return {
+    crop: tolerance.crop,
+    ecDsPerM: ec.likely,
+    highEcDsPerM: ec.high,
+    limitDsPerM: tolerance.thresholdEcDsPerM,
+    slopePercentPerDsPerM: tolerance.slopePercentPerDsPerM,
+  };
+}
+
+/** A concentrate that was not measured, reckoned as salty as any published: what it would add, and the limit. */
+function unmeasured({ order, pour }: CanSituation) {
+  if (pour.dose === undefined || order.batch?.ecDsPerM !== undefined) return undefined;
+  const tolerance = order.crop === undefined ? undefined : saltTolerance(order.crop);
+  const limitDsPerM = Math.min(
+    order.way === 'leaf' ? LEAF_EC_DS_PER_M : addedEcLimit(order.growth),
+    tolerance?.thresholdEcDsPerM ?? Number.POSITIVE_INFINITY,
+  );
+  const mostEcDsPerM = UNMEASURED_EC_DS_PER_M * pour.dose.concentrateFraction;
+  const n = Math.ceil(UNMEASURED_EC_DS_PER_M / limitDsPerM);
+  return { over: !(mostEcDsPerM <= limitDsPerM), values: { mostEcDsPerM, limitDsPerM, n } };
+}
+
+export const canRules: readonly Rule<CanSituation>[] = [
+  {
+    id: 'leaf-eaten-raw',
+    level: 'stop',
+    source: 'ingram-millner-2007',
+    locator: 'abstract',
+    when: ({ order }) => (order.way === 'leaf' && order.eaten !== 'cooked' ? { eaten: order.eaten ?? '' } : false),
+  },
+  {
+    id: 'aim-too-weak',
+    level: 'stop',
+    source: 'our-caution',
+    when: ({ pour: { share } }) =>
+      !share.reachable && share.why === 'too-weak'
+        ? { aimGPerM2: share.aimGPerM2, mostGPerM2: share.mostGPerM2 }
+        : false,
+  },
+  {
+    id: 'aim-water-too-salty',
+    level: 'stop',
+    source: 'our-caution',
+    when: ({ pour: { share } }) =>
+      !share.reachable && share.why === 'water-too-salty'
+        ? { maxEcDsPerM: share.maxEcDsPerM, waterEcDsPerM: share.waterEcDsPerM }
+        : false,
+  },
+  {
+    id: 'salt-never',
+    level: 'stop',
+    source: 'memory',
+    when: ({ pour }) => {
+      const added = pour.diluted.addedEcDsPerM;
+      const limitDsPerM = ADDED_EC_DS_PER_M.never;
+      return added && against(added, limitDsPerM) === 'over' ? { ecDsPerM: added.likely, limitDsPerM } : false;
+    },
+  },
+  { id: 'salt-over', level: 'hold', source: 'memory', when: (situation) => saltIs(situation, 'over') },
+  { id: 'salt-near', level: 'caution', source: 'memory', when: (situation) => saltIs(situation, 'near') },
+  {
+    id: 'crop-salt-over',
+    level: 'hold',
+    source: 'maas-hoffman-1977',
+    locator: 'crop table',
+    when: (situation) => cropIs(situation, 'over'),
+  },
+  {
+    id: 'crop-salt-near',
+    level: 'caution',
+    source: 'maas-hoffman-1977',
+    locator: 'crop table',
+    when: (situation) => cropIs(situation, 'near'),
+  },
+  {
+    id: 'crop-salt-not-known',
+    level: 'note',
+    source: 'our-caution',
+    when: ({ order }) => (order.crop !== undefined && !saltTolerance(order.crop) ? { crop: order.crop } : false),
+  },
+  {
+    id: 'salt-not-measured-strong',
+    level: 'hold',
+    source: 'phibunwatthanawong-2019',
+    when: (situation) => {
+      const found = unmeasured(situation);
+      return found?.over ? found.values : false;
+    },
+  },
+  {
+    id: 'salt-not-measured',
+    level: 'note',
+    source: 'our-caution',
+    when: (situation) => {
+      const found = unmeasured(situation);
+      return found && !found.over ? found.values : false;
+    },
+  },
+  {
+    id: 'too-sour-for-dry-soil',
+    level: 'hold',
+    source: 'memory',
+    when: ({ order, pour }) => {
+      const ph = pour.diluted.ph;
+      if (ph === undefined || order.way !== 'soil' || order.soil === 'moist' || ph.likely >= POUR_PH.moistOnly)
+        return false;
+      return { ph: ph.likely, limitPh: POUR_PH.moistOnly };
+    },
+  },
+  {
+    id: 'outside-pour-ph',
+    level: 'caution',
+    source: 'memory',
+    when: ({ pour }) => {
+      const ph = pour.diluted.ph;
+      if (ph === undefined || (ph.low >= POUR_PH.low && ph.high <= POUR_PH.high)) return false;
+      return { lowPh: ph.low, highPh: ph.high, fromPh: POUR_PH.low, toPh: POUR_PH.high };
+    },
+  },
+  {
+    id: 'nozzle-clogs',
+    level: 'hold',
+    source: 'practice',
+    when: ({ order: { nozzleMm, strainedMm } }) => {
+      if (nozzleMm === undefined) return false;
+      const meshMm = nozzleMm * MESH_PER_NOZZLE_FRACTION;
+      if (strainedMm !== undefined && strainedMm <= meshMm) return false;
+      return { nozzleMm, meshMm, ...(strainedMm !== undefined && Number.isFinite(strainedMm) && { strainedMm }) };
+    },
+  },
+  {
+    id: 'eaten-not-told',
+    level: 'caution',
+    source: 'our-caution',
+    when: ({ order }) => (order.way === 'soil' && order.eaten === undefined ? { days: RAW_SOIL_DAYS } : false),
+  },
+  {
+    id: 'can-water-not-told',
+    level: 'note',
+    source: 'our-caution',
+    when: ({ order }) => (order.water === undefined ? {} : false),
+  },
+  {
+    id: 'ratio-is-practice',
+    level: 'note',
+    source: 'practice',
+    when: ({ order: { strength } }) =>
+      strength.kind === 'ratio' ? { n: strength.ratio.n, reading: strength.ratio.reading } : false,
+  },
+  { id: 'use-today', level: 'note', source: 'our-caution', when: ({ pour }) => (pour.dose ? {} : false) },
+];

@@ -1,0 +1,82 @@
+// What to say when a batch is weighed in: overfilling, lifting, too little or too much sugar, more than the
+// beds can use. What may go in at all is scraps.ts; lids are vessel.ts; water is water.ts.
+
+import { pailFigure } from '../pail/figures.ts';
+import type { Fit } from '../pail/fit.ts';
+import type { Vessel } from '../pail/recipe.ts';
+import type { Rule } from './rule.ts';
+
+export interface FitSituation {
+  readonly fit: Fit;
+  readonly vessel: Vessel;
+  readonly sugarProduct: string;
+}
+
+/** Sugar is only judged when there is a plant to sour; a window that needs none is met by none. */
+export const fitRules: readonly Rule<FitSituation>[] = [
+  {
+    id: 'past-the-fill-line',
+    level: 'hold',
+    source: 'practice',
+    when: ({ fit }) => (fit.fill.fits ? false : { overL: fit.fill.overL, usableL: fit.fill.usableL }),
+  },
+  {
+    id: 'mat-rises-over-the-rim',
+    level: 'caution',
+    source: 'memory',
+    when: ({ fit, vessel }) =>
+      fit.lift.passesRim && fit.fill.fits
+        ? { lowL: fit.lift.lowL, highL: fit.lift.highL, rimL: vessel.volumeL }
+        : false,
+  },
+  {
+    id: 'fill-it-where-it-stands',
+    level: 'caution',
+    source: 'practice',
+    when: ({ fit }) => {
+      const mostKg = pailFigure('lifting', 'mostLiftKg').likely;
+      return fit.fill.massKg <= mostKg ? false : { massKg: fit.fill.massKg, mostKg };
+    },
+  },
+  {
+    id: 'sugar-window-closed',
+    level: 'caution',
+    source: 'leibensperger-pitt-1988',
+    locator: 'minimum sugar table',
+    when: ({ fit }) =>
+      fit.sugar.window === 'closed' ? { leastG: fit.sugar.leastHexoseG.likely, mostG: fit.sugar.mostHexoseG } : false,
+  },
+  {
+    id: 'may-not-turn-sour',
+    level: 'caution',
+    source: 'leibensperger-pitt-1988',
+    locator: 'minimum sugar table',
+    when: ({ fit, sugarProduct }) =>
+      fit.sugar.enough || fit.sugar.window === 'closed'
+        ? false
+        : { addedG: fit.sugar.addedHexoseG, leastProductG: fit.sugar.asProductG, product: sugarProduct },
+  },
+  {
+    id: 'more-sugar-than-the-acid-uses',
+    level: 'caution',
+    source: 'utar-fermentation-2025',
+    locator: 'alcohol at day 90',
+    when: ({ fit }) =>
+      fit.sugar.tooMuch
+        ? { overG: fit.sugar.addedHexoseG - fit.sugar.mostHexoseG, mostG: fit.sugar.mostHexoseG }
+        : false,
+  },
+  {
+    id: 'more-than-the-beds-use',
+    level: 'caution',
+    source: 'our-caution',
+    when: ({ fit }) => {
+      const use = fit.use;
+      if (!use || use.timesTooMuch <= TIMES_TOO_MUCH) return false;
+      return { drainedL: use.drainedL.likely, usableL: use.usableL, times: use.timesTooMuch, shelfDays: use.shelfDays };
+    },
+  },
+];
+
+/** A batch twice what the beds can take is flagged; less may still be wanted as a reserve. */
+const TIMES_TOO_MUCH = 2;
