@@ -1,0 +1,96 @@
+// Every word of the contract in one table: its schema, its call, its sentences, its workings. A word is loaded
+// when it is first asked for, so that no face waits for words it does not use. A new word is one line here.
+
+import type * as z from 'zod/mini';
+import type { Working } from '#engine/working/working.ts';
+import type { Caution } from './caution.ts';
+import type { Problem } from './problem.ts';
+
+/** The words that can be asked today. */
+export const words = ['fit', 'can', 'water', 'strain'] as const;
+export type Word = (typeof words)[number];
+
+/** The answer of any word: the contract's object, and what a face may ask about it. */
+export interface Answer {
+  readonly ok: true;
+  readonly value: { readonly cautions: readonly Caution[] };
+  /** The answer in plain sentences, cautions apart. */
+  readonly sentences: () => readonly string[];
+  /** How each shown figure came about. */
+  readonly workings: () => readonly Working[];
+}
+
+export type Reply = Answer | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** One word: what it takes and how it answers. */
+export interface Task {
+  readonly schema: z.ZodMiniType;
+  readonly ask: (input: unknown) => Reply;
+}
+
+/** Whether a text is a word that can be asked. */
+export function isWord(text: string): text is Word {
+  return (words as readonly string[]).includes(text);
+}
+
+/** Loads one word. */
+export function task(word: Word): Promise<Task> {
+  return loaders[word]();
+}
+
+const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
+  async fit() {
+    const [{ fit, fitSchema, explainFit }, { sayFit }] = await Promise.all([
+      import('./fit.ts'),
+      import('#words/en/fit.ts'),
+    ]);
+    return whole({ schema: fitSchema, run: fit, say: sayFit, explain: explainFit });
+  },
+  async can() {
+    const [{ can, canSchema, explainCan }, { sayCan }] = await Promise.all([
+      import('./can.ts'),
+      import('#words/en/can.ts'),
+    ]);
+    return whole({ schema: canSchema, run: can, say: sayCan, explain: explainCan });
+  },
+  async water() {
+    const [{ water, waterSchema, explainWater }, { sayWater }] = await Promise.all([
+      import('./water.ts'),
+      import('#words/en/water.ts'),
+    ]);
+    return whole({ schema: waterSchema, run: water, say: sayWater, explain: explainWater });
+  },
+  async strain() {
+    const [{ strain, strainSchema, explainStrain }, { sayStrain }] = await Promise.all([
+      import('./strain.ts'),
+      import('#words/en/strain.ts'),
+    ]);
+    return whole({ schema: strainSchema, run: strain, say: sayStrain, explain: explainStrain });
+  },
+};
+
+type Ran<Result> =
+  | { readonly ok: true; readonly value: Result }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Ties the four parts of a word together, so that a face need not know the word's own result type. */
+function whole<Result extends Answer['value']>(parts: {
+  readonly schema: z.ZodMiniType;
+  readonly run: (input: unknown) => Ran<Result>;
+  readonly say: (result: Result) => readonly string[];
+  readonly explain: (input: unknown) => readonly Working[];
+}): Task {
+  return {
+    schema: parts.schema,
+    ask(input) {
+      const ran = parts.run(input);
+      if (!ran.ok) return ran;
+      return {
+        ok: true,
+        value: ran.value,
+        sentences: () => parts.say(ran.value),
+        workings: () => parts.explain(input),
+      };
+    },
+  };
+}

@@ -1,0 +1,413 @@
+// The weigh-in screen in plain English: labels, headings, the verdict, the text of the drawing.
+// Figures come from the answer of the word `fit`; nothing is computed here.
+
+import type { Cure } from '#engine/pail/cures.ts';
+import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { SugarWindow } from '#engine/pail/sugar.ts';
+import type { Fill, Lift } from '#engine/pail/volume.ts';
+import type { Range } from '#engine/quantity/range.ts';
+import type { AlkalinityUnit } from '#engine/scraps/water.ts';
+import { band, counted, figure, withUnit } from '../figures.ts';
+
+/** Headings, labels and blocks of the sheet. */
+export const sheet = {
+  title: 'Weigh-in',
+  nightPaper: 'Night paper',
+  stream: 'Where this sheet stands',
+  stretches: ['scraps', 'pail', 'bottle', 'can', 'bed'],
+  hereNow: 'this sheet',
+  notYetHere: 'not yet here',
+  toSay: 'to say',
+  emptyStart:
+    'Your pail will stand here, drawn to scale, once three things are told: which vessel, which scraps, how much water.',
+  showExample: 'Show me an example',
+  exampleMark: 'example, all invented',
+  ownMark: 'your own figures',
+  clearExample: 'Clear the example',
+  startAgain: 'Start again',
+  why: 'why?',
+  whyHeading: 'The working',
+  close: 'Close',
+  takeBack: 'Take that back',
+  toCures: 'See what would mend it',
+  vesselQuestion: 'Which vessel?',
+  vesselVolume: 'Vessel holds',
+  vesselHint: 'to the rim: 12 L, 3 gal',
+  shapeQuestion: 'Its shape',
+  gasRoom: 'Gas room',
+  gasRoomHint: 'left empty for froth',
+  gasRoomNote: 'A quarter for gas room is common practice, no source.',
+  lidQuestion: 'Its lid',
+  lids: { loose: 'loose', vent: 'lets gas out', tight: 'tight' } as const,
+  scrapsQuestion: 'Which scraps?',
+  findScrap: 'Find one by name',
+  chooseScrap: 'Kind of scraps',
+  pickOne: 'choose a kind',
+  addScrap: 'Put it in',
+  nothingFound: 'Nothing in the list has that name.',
+  waterQuestion: 'How much water?',
+  waterVolume: 'Water',
+  waterHint: 'such as 7 L',
+  weightHint: 'such as 2.4 kg or 5 lb 4 oz',
+  sugarHint: 'such as 250 g or 6 tbsp',
+  hardness: 'Acid the water takes up (alkalinity), if you know it',
+  hardnessUnit: 'Unit on the water report',
+  hardnessUnknown: 'Not told: counted as 4 meq/L, a hard water (200 mg/L as CaCO₃); our caution, no source.',
+  hardnessMore: 'Hard or soft water',
+  weighed: 'weighed',
+  bowl: 'bowl',
+  out: 'out',
+  bowlWeighs: 'The empty bowl weighs',
+  bowlIsOn: 'Only the bowl is on the scale now',
+  bowlOff: 'No bowl',
+  treatedQuestion: 'Weedkiller there in the last two years?',
+  treated: { no: 'no', unknown: 'not known', yes: 'yes' } as const,
+  sugarQuestion: 'Sugar for souring',
+  sugarProduct: 'Kind of sugar',
+  noProduct: 'none chosen yet',
+  sugarWeight: 'Sugar',
+  sugarBefore: 'Once the scraps and the water are told, this says how much sugar it would take.',
+  curesFor: 'What would mend it',
+  curesMore: 'What would use the room',
+  besides: 'Also worth knowing',
+  assumedHeading: 'What was assumed',
+  nutrientsHeading: 'What goes in with the scraps',
+  nutrientsNote: 'All that goes into the pail. Less than this comes out in the liquid.',
+  notLoaded:
+    'A part of this sheet could not be fetched. Load the page again when there is a signal; what was typed is not kept.',
+  noScale: 'no scale yet',
+  scaleNext: 'Next on the scale',
+  scaleOf: 'Weight to reach',
+  scaleForward: 'It is in; next',
+  scaleBack: 'Back',
+  scaleNone: 'Nothing to weigh yet. Turn the phone upright and say what goes in.',
+  scaleDone: 'All is in.',
+  wholeSheet: 'Show the whole sheet',
+  stopHeading: 'Stop',
+  levels: { stop: 'Stop', hold: 'Not yet', caution: 'With care', note: 'Worth knowing' },
+  standsForSugar: 'Shown as white sugar until you choose a kind.',
+  drawn: 'Drawn as a usual vessel of that size; yours may be wider.',
+} as const;
+
+/** Names of the shapes, as asked and as named in sentences. */
+export const shapeNames: Readonly<Record<ShapeKind, string>> = { pail: 'pail', drum: 'drum', barrel: 'barrel' };
+
+/** One more and one less of a thing, for blocks that show only a sign. */
+export function stepLabel(name: string, way: 'more' | 'less', step: string): string {
+  return way === 'more' ? `${name}, ${step} more` : `${name}, ${step} less`;
+}
+
+/** What a block on an ingredient's row does, with the ingredient in it. */
+export const rowLabels = {
+  bowl: (name: string) => `bowl: take it off the weight of ${name}`,
+  out: (name: string) => `out: leave out ${name}`,
+  weight: (name: string) => `Weight of ${name}`,
+  net: (netKg: string, bowl: string) => `${netKg} without the bowl of ${bowl}`,
+  notWeighed: (names: readonly string[]) => `Not weighed yet, so not counted: ${names.join(', ')}.`,
+};
+
+/** What the last act was, for the block that takes it back. */
+export const acts = {
+  step: (name: string) => `the step on ${name}`,
+  typed: (name: string) => `what was typed for ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+  added: (name: string) => `putting in ${name}`,
+  removed: (name: string) => `leaving out ${name}`,
+  cure: (name: string) => name,
+  example: 'loading the example',
+  cleared: 'clearing the sheet',
+  bowl: (name: string) => `the bowl of ${name}`,
+  answered: (name: string) => `the answer on ${name.charAt(0).toLowerCase()}${name.slice(1).replace('?', '')}`,
+};
+
+/** What still has to be told before a fit stands. */
+export function stillMissing(missing: readonly ('vessel' | 'scraps' | 'water')[]): string {
+  const names = { vessel: 'which vessel', scraps: 'which scraps and their weight', water: 'how much water' };
+  const list = missing.map((one) => names[one]);
+  const last = list.pop() ?? '';
+  return `Still to tell: ${list.length > 0 ? `${list.join(', ')} and ${last}` : last}.`;
+}
+
+/** What stands in place of an answer while something typed cannot be read. */
+export function unreadable(count: number): string {
+  return `${counted(count, 'entry', 'entries')} cannot be read yet. The sentence stands beside it; what was typed is kept.`;
+}
+
+/** The largest figure of the sheet, and the words after it. */
+export function verdict(fill: Fill): { readonly figure: string; readonly rest: string } {
+  if (!fill.fits) return { figure: withUnit(fill.overL, 'L', 1), rest: 'too much' };
+  const room = fill.usableL - fill.volumeL.likely;
+  return { figure: withUnit(room, 'L', 1), rest: fill.usedPercent < 60 ? 'left empty' : 'to spare' };
+}
+
+/** Under the verdict: what stands in it, against what would fit. */
+export function fillSentence(fill: Fill, about: { readonly vesselL: number; readonly shape: ShapeKind }): string {
+  const vessel = `${withUnit(about.vesselL, 'L')} ${shapeNames[about.shape]}`;
+  const used = fill.fits ? `, ${figure(fill.usedPercent, 0)}\u00a0% of it used` : '';
+  return `${band(fill.volumeL, 'L', 1)} in a ${vessel} with ${withUnit(fill.usableL, 'L', 1)} to the fill line${used}.`;
+}
+
+/** How high it stands while gas lifts the mat. */
+export function liftSentence(lift: Lift): string {
+  const where = lift.passesRim ? 'over the rim' : 'below the rim';
+  return `As it gasses the mat rises to ${figure(lift.lowL, 1)} to ${withUnit(lift.highL, 'L', 1)}, ${where}.`;
+}
+
+/** What there is to lift. */
+export function massSentence(massKg: number): string {
+  return `${withUnit(massKg, 'kg', 1)} in all, without the vessel.`;
+}
+
+/** A cure as a block: what it does in a few words, and what it comes to. */
+export function cureWords(
+  cure: Cure,
+  about: { readonly larger: boolean },
+): { readonly head: string; readonly body: string } {
+  switch (cure.kind) {
+    case 'scale':
+      return { head: `Shrink everything to ${figure((cure.factor ?? 1) * 100, 0)}\u00a0%`, body: amounts(cure) };
+    case 'more':
+      return { head: `Make ${figure(cure.factor ?? 1, 1)} times as much`, body: amounts(cure) };
+    case 'vessel':
+      return {
+        head: `Use a ${about.larger ? 'larger' : 'smaller'} vessel, ${withUnit(cure.volumeL ?? 0, 'L', 1)} or more`,
+        body: 'Sets the vessel to just that size; then type the size of yours.',
+      };
+    case 'leave-out': {
+      const out = cure.leftOut;
+      const amount = out?.volumeL === undefined ? withUnit(out?.massKg ?? 0, 'kg') : withUnit(out.volumeL, 'L');
+      return { head: `Leave out ${amount} of ${shortName(out?.what ?? '')}`, body: leaves(cure) };
+    }
+  }
+}
+
+function amounts(cure: Cure): string {
+  const lots = (cure.plants ?? []).map((lot) => `${shortName(lot.name)} ${withUnit(lot.massKg, 'kg')}`);
+  const water = cure.waterL === undefined ? [] : [`water ${withUnit(cure.waterL, 'L')}`];
+  const sugar = cure.sugarKg ? [`sugar ${withUnit(cure.sugarKg * 1000, 'g', 0)}`] : [];
+  return [...water, ...lots, ...sugar].join(', ');
+}
+
+function leaves(cure: Cure): string {
+  const out = cure.leftOut;
+  if (out?.volumeL !== undefined) return `${withUnit(cure.waterL ?? 0, 'L')} of water goes in.`;
+  const lot = cure.plants?.find((one) => one.name === out?.what);
+  return `${withUnit(lot?.massKg ?? 0, 'kg')} of it goes in.`;
+}
+
+/** The sugar window in grams of the product at hand. */
+export interface SugarInProduct {
+  readonly productName: string;
+  readonly leastG: Range;
+  readonly mostG: number;
+  readonly weighedG: number;
+}
+
+/** One sentence that says what to do about sugar. */
+export function sugarSentence(sugar: Omit<SugarWindow, 'terms'>, as: SugarInProduct): string {
+  const grams = (value: number) => withUnit(value, 'g', 0);
+  if (sugar.window === 'closed')
+    return Number.isFinite(as.leastG.likely)
+      ? `No amount of ${as.productName} would do: it takes ${grams(as.leastG.likely)} to turn sour, and above ${grams(as.mostG)} the rest feeds yeast. More water, less grass, or fruit scraps in place of sugar would open the window.`
+      : `No amount of ${as.productName} would do: it takes up more acid than it makes. Take another sugar, or less grass.`;
+  if (sugar.tooMuch) return `${grams(as.weighedG - as.mostG)} more than the acid can use: the rest would feed yeast.`;
+  if (sugar.leastHexoseG.likely <= 0) return 'The scraps bring enough sugar of their own; none need be added.';
+  if (sugar.enough) return `Enough to turn sour, with a margin of two; at most ${grams(as.mostG)}.`;
+  const missing = as.weighedG > 0 ? `${grams(as.leastG.likely - as.weighedG)} short: it may not turn sour.` : '';
+  const range = `${grams(as.leastG.likely)} (${figure(as.leastG.low, 0)} to ${figure(as.leastG.high, 0)})`;
+  return `${missing} Weigh in at least ${range} of ${as.productName}, at most ${grams(as.mostG)}.`.trim();
+}
+
+/** Own sugar and what souring takes, in plain words. */
+export function sugarNeeds(sugar: Omit<SugarWindow, 'terms'>): { readonly own: string; readonly needed: string } {
+  return {
+    own: `The scraps bring ${band(sugar.ownHexoseBandG, 'g', 0)} of sugars of their own.`,
+    needed: `Souring takes ${band(sugar.neededHexoseBandG, 'g', 0)} of sugars, before any margin.`,
+  };
+}
+
+/** Words on the sugar bar, and the bar as a sentence for who cannot see it. */
+export const sugarBar = {
+  short: 'may not sour',
+  range: (leastG: number, mostG: number) => `${figure(leastG, 0)} to ${withUnit(mostG, 'g', 0)}`,
+  most: (mostG: number) => `most ${withUnit(mostG, 'g', 0)}`,
+  least: (leastG: number) => `least ${withUnit(leastG, 'g', 0)}`,
+  weighed: (weighedG: number) => withUnit(weighedG, 'g', 0),
+  closed: 'no amount fits',
+  alternative: (as: SugarInProduct, closed: boolean) =>
+    closed
+      ? `Sugar bar: least ${withUnit(as.leastG.likely, 'g', 0)} lies above most ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; no amount fits.`
+      : `Sugar bar: ${figure(as.leastG.likely, 0)} to ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; ${withUnit(as.weighedG, 'g', 0)} weighed.`,
+};
+
+/** The names on the drawing that are no ingredient. */
+export const drawingNames = {
+  rim: (vesselL: number) => `rim ${withUnit(vesselL, 'L')}`,
+  gasRoom: 'fill line',
+  lift: 'gassing',
+  usable: (usableL: number) => withUnit(usableL, 'L', 1),
+  over: (overL: number) => withUnit(overL, 'L', 1),
+};
+
+/** The drawing in words. */
+export function drawingAlternative(
+  fill: Fill,
+  lift: Lift,
+  about: {
+    readonly vesselL: number;
+    readonly shape: ShapeKind;
+    readonly layers: readonly { readonly name: string; readonly litres: number }[];
+  },
+): string {
+  const layers = about.layers.map((layer) => `${layer.name} ${withUnit(layer.litres, 'L')}`).join(', ');
+  const over = fill.fits
+    ? `It ends ${withUnit(fill.usableL - fill.volumeL.likely, 'L', 1)} below the fill line.`
+    : `It stands ${withUnit(fill.overL, 'L', 1)} above the fill line${lift.passesRim ? ' and runs down the side' : ''}.`;
+  return `A ${withUnit(about.vesselL, 'L')} ${shapeNames[about.shape]} cut open, to scale. From the floor up: ${layers}. ${over}`;
+}
+
+/** The empty vessel in words, before a fit stands. */
+export function waitingAlternative(vesselL?: number, shape?: ShapeKind): string {
+  return vesselL === undefined || shape === undefined
+    ? 'An empty pail in dashes: it waits for figures.'
+    : `An empty ${withUnit(vesselL, 'L')} ${shapeNames[shape]}, to scale.`;
+}
+
+/** Scale of the drawing. */
+export function scaleText(denominator: number): string {
+  return `1\u00a0:\u00a0${figure(denominator)}`;
+}
+
+/** A working, in words. */
+export const workingWords = {
+  formula: 'Formula',
+  inputs: 'What went in',
+  range: (value: Range, unit: string) =>
+    `Range ${figure(value.low)} to ${withUnit(value.high, unit)}: about four times in five it lies between.`,
+  sources: 'Sources',
+  noSource: 'plain arithmetic',
+  doubts: 'What is not sure',
+  input: (value: number | Range | string, unit: string) =>
+    typeof value === 'string' ? value : typeof value === 'number' ? withUnit(value, unit) : band(value, unit),
+};
+
+/** What a block opens, for a screen reader. */
+export function whyOf(label: string): string {
+  return `why? ${label}`;
+}
+
+/** Names of the groups in the list of scraps. */
+export const groupNames: Readonly<Record<string, string>> = {
+  clippings: 'Clippings and grass',
+  'soft-green': 'Soft green plants and weeds',
+  'leafy-veg': 'Leaf vegetables',
+  'fruiting-veg': 'Fruiting vegetables',
+  roots: 'Roots and bulbs',
+  fruit: 'Fruit',
+  kitchen: 'Kitchen',
+  'hay-straw': 'Hay and straw',
+  browns: 'Browns',
+  compost: 'Compost',
+  manure: 'Manure',
+  animal: 'From animals',
+};
+
+/** What a kind may be used for, behind its name in the list. */
+export const intoMarks: Readonly<Record<'liquid' | 'compost-only' | 'set-aside' | 'out', string>> = {
+  liquid: '',
+  'compost-only': ' (compost only)',
+  'set-aside': ' (set aside)',
+  out: ' (not wanted)',
+};
+
+/** Sentences for entries that this sheet reads by itself. */
+export const troubles = {
+  gasRoom: (typed: string) => `"${typed}" is not a share of the vessel; allowed: 0 to 90\u00a0%.`,
+  bowl: (bowl: string, gross: string) =>
+    `The bowl (${bowl}) weighs as much as all that is on the scale (${gross}); allowed: a bowl lighter than that.`,
+  alkalinity: (typed: string) => `"${typed}" is not a number; allowed: 0 to 20 meq/L, or the same in the unit chosen.`,
+  field: (value: string, message: string, allowed: string) => `"${value}" ${message}; allowed: ${allowed}.`,
+};
+
+/** One answer to whose gallon or spoon, with what it holds. */
+export function choiceWords(choice: { readonly country: string; readonly mL: number }): string {
+  const names: Readonly<Record<string, string>> = {
+    us: 'US',
+    imperial: 'imperial',
+    metric: 'metric',
+    uk: 'UK',
+    au: 'Australian',
+  };
+  const size =
+    choice.mL >= 1000 ? withUnit(choice.mL / 1000, 'L', 2) : withUnit(choice.mL, 'mL', choice.mL < 100 ? 1 : 0);
+  return `${names[choice.country] ?? choice.country}, ${size}`;
+}
+
+/** Assumptions of the answer, one line each. */
+export function assumedLine(one: {
+  readonly field: string;
+  readonly material: string;
+  readonly value: Range;
+  readonly source: string;
+}): string {
+  const names: Readonly<Record<string, string>> = {
+    sugarsGPerKgDm: 'own sugar, g per kg dry',
+    bufferEqPerKgDmPerPh: 'buffer, eq per kg dry and pH',
+    ph: 'own pH',
+  };
+  return `${one.material}: ${names[one.field] ?? one.field} not known, taken as ${band(one.value, '')}; ${one.source}.`;
+}
+
+/** Nutrients put in, one line each. */
+export function nutrientLine(element: 'n' | 'p' | 'k', grams: Range, missing: readonly string[]): string {
+  const name = { n: 'Nitrogen', p: 'Phosphorus', k: 'Potassium' }[element];
+  const gap = missing.length > 0 ? `; not known for ${missing.join(', ')}, so it is more than that` : '';
+  return `${name} ${band(grams, 'g')}${gap}.`;
+}
+
+/** What a name says after its comma or in its bracket; '' where there is none. */
+export function restOfName(name: string): string {
+  return name
+    .slice(shortName(name).length)
+    .replace(/^[\s,(]+|\)$/g, '')
+    .trim();
+}
+
+/** A name as it stands on the drawing: what comes before a comma or a bracket. */
+export function shortName(name: string): string {
+  return name.split(/[,(]/)[0]?.trim() ?? name;
+}
+
+/** Groups that may carry weedkiller and are asked about it. */
+export function asksWeedkiller(group: string): boolean {
+  return ['clippings', 'hay-straw', 'manure', 'compost'].includes(group);
+}
+
+/** Link from the verdict to what stops it. */
+export function stopsBelow(count: number): string {
+  return count === 1 ? 'One thing stops this: see what' : `${count} things stop this: see what`;
+}
+
+/** Place on the sheet where a caution belongs: at the question that decides it. */
+export function placeOf(rule: string): 'vessel' | 'scraps' | 'cures' | 'sugar' {
+  if (rule.includes('sugar') || rule.includes('sour')) return 'sugar';
+  if (rule === 'past-the-fill-line') return 'cures';
+  return ['lid-tight-no-vent', 'mat-rises-over-the-rim', 'fill-it-where-it-stands'].includes(rule)
+    ? 'vessel'
+    : 'scraps';
+}
+
+/** Heading over folded cautions. */
+export function more(count: number): string {
+  return `${count} more worth knowing`;
+}
+
+/** Units in which a water report may give alkalinity or hardness. */
+export const alkalinityUnits: Readonly<Record<AlkalinityUnit, string>> = {
+  'mg/L CaCO3': 'mg/L as CaCO₃',
+  'mmol/L': 'mmol/L (bicarbonate)',
+  'meq/L': 'meq/L',
+  dH: 'German degrees',
+  fH: 'French degrees',
+  clark: 'Clark (English) degrees',
+  gpg: 'grains per US gallon',
+};
