@@ -1,9 +1,13 @@
+// Every test that needs no browser: beside its file in src, or in test/. The page tests of test/screens have
+// their own runner. A test marked "only" stops the run; nothing is passed over in silence.
+
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
     exclude: ['test/screens/**', 'node_modules/**'],
+    allowOnly: false,
     maxWorkers: 2,
     testTimeout: 60_000,
   },

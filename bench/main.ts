@@ -1,0 +1,58 @@
+// npm run bench: the speed of the engine and of the page, with the machine it was measured on. What cannot be
+// measured is said, and ends the run with exit code 1.
+
+import os from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { firstScreen, LIMIT_BYTES } from '../scripts/size.mjs';
+import { stepTimes } from './page.ts';
+import { rateOf } from './rate.ts';
+import { pieces } from './work.ts';
+
+const root = path.join(path.dirname(fileURLToPath(import.meta.url)), '..');
+const whole = (value: number) => Math.round(value).toLocaleString('en-GB');
+
+const [cpu] = os.cpus();
+console.log(
+  `Machine: ${cpu?.model.trim() ?? 'unknown CPU'}, ${os.cpus().length} cores; Node ${process.versions.node}; ${os.type()} ${os.release()}`,
+);
+
+console.log('\nEngine and tasks, one core, middle of seven rounds (slowest to fastest):');
+for (const { name, aimPerSecond, work } of pieces()) {
+  const { perSecond, slowest, fastest } = rateOf(work);
+  const aim =
+    aimPerSecond === undefined
+      ? ''
+      : `, ${(perSecond / aimPerSecond).toFixed(1)} times the aim of ${whole(aimPerSecond)}`;
+  console.log(
+    `  ${name.padEnd(26)} ${whole(perSecond).padStart(9)} a second (${whole(slowest)} to ${whole(fastest)})${aim}`,
+  );
+}
+
+await part('First screen, script and style, gzip', () => {
+  const { gzipBytes } = firstScreen(path.join(root, 'dist/web'));
+  return [
+    `  ${(gzipBytes / 1000).toFixed(1)} kB, ${(gzipBytes / LIMIT_BYTES).toFixed(2)} of the limit of ${LIMIT_BYTES / 1000} kB`,
+  ];
+});
+
+await part('From a weight step to the redrawn pail, middle of 30', async () => {
+  const { browser, times } = await stepTimes(root);
+  return [
+    `  Chromium ${browser}, 390 px wide, the example of the weigh-in sheet; one frame lasts 16.7 ms`,
+    ...times.map(
+      ({ slowed, scriptMs, paintedMs, worstPaintedMs }) =>
+        `  ${(slowed === 1 ? 'CPU as it is' : `CPU slowed ${slowed} times`).padEnd(20)} script ${scriptMs.toFixed(1)} ms, painted after ${paintedMs.toFixed(1)} ms (worst ${worstPaintedMs.toFixed(1)} ms), ${(paintedMs / (1000 / 60)).toFixed(1)} frames`,
+    ),
+  ];
+});
+
+async function part(title: string, measure: () => readonly string[] | Promise<readonly string[]>): Promise<void> {
+  console.log(`\n${title}:`);
+  try {
+    for (const line of await measure()) console.log(line);
+  } catch (error) {
+    console.log(`  Not measured: ${error instanceof Error ? error.message : String(error)}`);
+    process.exitCode = 1;
+  }
+}

@@ -1,0 +1,155 @@
+// Whatever may be asked within the contract's ranges is answered whole: every number finite, every band in order,
+// every sentence without a hole, every working at a figure that the answer has. Inputs at the ends of the ranges
+// are as likely as those in the middle. And whatever else comes in is refused in the one wording, never a crash.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Reply, type Task, task, type Word, words } from '#tasks/index.ts';
+import { materialList, sugarList } from '#tasks/lists.ts';
+import { problemLine } from '#tasks/problem.ts';
+import { sayCaution, sayWorking } from '#words/en/command.ts';
+
+const SEED = 4_180;
+const RUNS = 400;
+
+const within = (least: number, most: number) =>
+  fc.oneof(
+    fc.constant(least),
+    fc.constant(most),
+    fc.double({ min: least, max: most, noNaN: true, noDefaultInfinity: true }),
+  );
+const maybe = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
+const oneOf = <T>(...all: readonly T[]) => fc.constantFrom(...all);
+
+const massKg = within(0.001, 1000);
+const volumeL = within(0.01, 2000);
+const known = fc.record({
+  material: oneOf(...materialList().map(({ id }) => id)),
+  massKg,
+  treated: maybe(oneOf('no', 'unknown', 'yes')),
+});
+const analysed = fc.record({
+  massKg,
+  dryMatter: within(0.01, 1),
+  sugarsGPerKgDm: maybe(within(0, 1000)),
+  bufferEqPerKgDmPerPh: maybe(within(0, 2)),
+  ph: maybe(within(2, 12)),
+  nPercentDm: maybe(within(0, 15)),
+  kPercentDm: maybe(within(0, 15)),
+  cn: maybe(within(1, 1000)),
+});
+const plants = fc.array(fc.oneof(known, analysed), { minLength: 1, maxLength: 5 });
+const water = fc.record({ volumeL, alkalinityMeqPerL: within(0, 20), ph: maybe(within(2, 12)) });
+const sugar = maybe(fc.record({ product: oneOf(...sugarList().map(({ id }) => id)), massKg: within(0, 200) }));
+const state = oneOf('souring', 'slow', 'ready', 'doubtful', 'lost', 'unknown');
+
+const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
+  fit: fc.record({
+    vessel: fc.record({ volumeL, gasRoom: within(0, 0.9), lid: maybe(oneOf('loose', 'vent', 'tight')) }),
+    plants,
+    water,
+    sugar,
+    targetPh: within(3.3, 12),
+    beds: maybe(fc.array(fc.record({ areaM2: within(0.1, 5000) }), { maxLength: 3 })),
+  }),
+  can: fc.record({
+    batch: maybe(
+      fc.record({
+        peg: maybe(oneOf<number | string>(14, '14 b')),
+        state: maybe(state),
+        held: maybe(fc.boolean()),
+        ph: maybe(within(2, 12)),
+        ecDsPerM: maybe(within(0, 200)),
+      }),
+    ),
+    ratio: fc.record({ n: within(1, 2000), reading: oneOf('in', 'to') }),
+    canL: within(5, 1000),
+    areaM2: within(0.01, 50),
+    depthLPerM2: within(0.01, 100),
+    spoon: oneOf('us', 'metric', 'uk', 'au', null),
+    water: fc.record({ alkalinityMeqPerL: within(0, 20), ecDsPerM: within(0, 200) }),
+    way: maybe(oneOf('soil', 'leaf')),
+    eaten: maybe(oneOf('raw', 'cooked')),
+  }),
+  water: fc.record({
+    volumeL,
+    freeChlorineMgPerL: maybe(within(0, 20)),
+    alkalinity: maybe(
+      fc.record({ value: within(0, 20), unit: oneOf('mg/L CaCO3', 'mmol/L', 'meq/L', 'dH', 'fH', 'clark', 'gpg') }),
+    ),
+    use: maybe(oneOf('pail', 'can', 'raw-crop')),
+  }),
+  strain: fc.record({
+    plants,
+    water,
+    sugar,
+    days: within(0, 400),
+    temperatureC: within(-10, 60),
+    finalPh: within(2, 12),
+    drainedL: within(0, 2000),
+    solidsKg: within(0, 2000),
+    state: maybe(state),
+  }),
+};
+
+describe.each(words)('%s', (word) => {
+  it('answers whatever may be asked, whole', async () => {
+    const asked = await task(word);
+    let answered = 0;
+    fc.assert(
+      fc.property(inputs[word], (input) => {
+        const reply = asked.ask(JSON.parse(JSON.stringify(input)));
+        if (!reply.ok) return inOneWording(reply);
+        answered += 1;
+        expect(faults(reply.value)).toEqual([]);
+        const workings = reply.workings();
+        const lines = [
+          ...reply.sentences(),
+          ...reply.value.cautions.map(sayCaution),
+          ...workings.flatMap((one) => sayWorking(one, (origin) => origin)),
+        ];
+        for (const line of lines) expect(line).not.toMatch(/undefined|NaN|Infinity|\[object|\bnull\b/);
+        expect(faults(workings)).toEqual([]);
+      }),
+      { seed: SEED, numRuns: RUNS },
+    );
+    expect(answered).toBeGreaterThan(RUNS / 4);
+  });
+
+  it('refuses whatever is not an input in the one wording', async () => {
+    const asked = await task(word);
+    fc.assert(
+      fc.property(fc.oneof(fc.anything(), spoilt(inputs[word])), (input) => neverCrashes(asked, input)),
+      { seed: SEED, numRuns: RUNS },
+    );
+  });
+});
+
+/** An input with one of its first fields put to anything. */
+function spoilt(good: fc.Arbitrary<object>): fc.Arbitrary<object> {
+  return fc.tuple(good, fc.nat(), fc.anything()).map(([input, place, value]) => {
+    const fields = Object.keys(input);
+    return { ...input, [fields[place % fields.length] ?? '']: value };
+  });
+}
+
+function neverCrashes(asked: Task, input: unknown): void {
+  const reply = asked.ask(input);
+  if (!reply.ok) inOneWording(reply);
+}
+
+function inOneWording(reply: Reply & { readonly ok: false }): void {
+  expect(reply.problems.length).toBeGreaterThan(0);
+  for (const one of reply.problems) expect(problemLine(one)).toMatch(/^.+: .+; allowed: .+/s);
+}
+
+/** Where an answer holds a number that is none, or a band out of order. */
+function faults(value: unknown, path = ''): readonly string[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`];
+  if (typeof value !== 'object' || value === null) return [];
+  const { low, likely, high } = value as { low?: unknown; likely?: unknown; high?: unknown };
+  const band = typeof low === 'number' && typeof likely === 'number' && typeof high === 'number';
+  const order =
+    band && !(low <= likely && likely <= high) ? [`${path} is out of order: ${low}, ${likely}, ${high}`] : [];
+  return [...order, ...Object.entries(value).flatMap(([key, one]) => faults(one, path ? `${path}.${key}` : key))];
+}
