@@ -58,13 +58,16 @@ function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ');
 }
 
-/** The answer as one JSON object. JSON has no word for a number that is none: meeting one is a fault of ours. */
+/**
+ * The answer as one JSON object. Where no amount does, the engine says infinite; JSON has no word for that and
+ * gets null, as it does for what is not known. A number that is none is a fault of ours.
+ */
 function asJson(value: object): string {
   const text = JSON.stringify(
     value,
     (key, one) => {
-      if (typeof one === 'number' && !Number.isFinite(one)) throw new Error(`"${key}" came out as ${one}`);
-      return one;
+      if (Number.isNaN(one)) throw new Error(`"${key}" came out as no number`);
+      return one === Number.POSITIVE_INFINITY || one === Number.NEGATIVE_INFINITY ? null : one;
     },
     2,
   );

@@ -20,7 +20,7 @@ import { type About, fitCautions } from '#words/en/fit.ts';
 import { scrapsCautions } from '#words/en/scraps.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
-import { listOf, number, oneOf, ph, text, volumeL } from './fields.ts';
+import { listOf, number, oneOf, text, volumeL } from './fields.ts';
 import { portion, sugarIn, waterIn } from './portion.ts';
 import { type Problem, read } from './problem.ts';
 
@@ -34,7 +34,7 @@ export const fitSchema = z.strictObject({
   plants: listOf(portion, 1, 40),
   water: waterIn,
   sugar: z.optional(sugarIn),
-  targetPh: z._default(ph, 3.9),
+  targetPh: z._default(number(3.5, 4.6, 'pH'), 3.9),
   beds: z.optional(
     listOf(
       z.strictObject({
@@ -65,6 +65,9 @@ export interface FitResult {
   readonly about: About;
 }
 
+/** Counted where nobody told it: a hard water, so that sugar is rather over- than under-asked. Our caution, no source. */
+const UNTOLD_ALKALINITY: Range = { low: 0.5, likely: 4, high: 6 };
+
 type FitInput = z.infer<typeof fitSchema>;
 type Answer =
   | { readonly ok: true; readonly value: FitResult }
@@ -77,10 +80,20 @@ function recipeOf(input: FitInput): Recipe {
   return {
     vessel: input.vessel,
     plants: input.plants.map(resolvePart),
-    water: input.water,
+    water: { ...input.water, alkalinityMeqPerL: input.water.alkalinityMeqPerL ?? UNTOLD_ALKALINITY.likely },
     sugar: { product, massKg: input.sugar?.massKg ?? 0 },
     targetPh: input.targetPh,
   };
+}
+
+/** The plants' assumptions; the settled volume's is the contract's own and told with the volume. */
+function assumedOfPlants(recipe: Recipe): readonly Assumed[] {
+  return recipe.plants.flatMap((part) => part.assumed.filter((a) => a.field !== 'displacementLPerKg'));
+}
+
+function assumedOfWater(input: FitInput): readonly Assumed[] {
+  if (input.water.alkalinityMeqPerL !== undefined) return [];
+  return [{ field: 'alkalinityMeqPerL', material: 'water', value: UNTOLD_ALKALINITY, source: 'our-caution' }];
 }
 
 /** Does it fit, will it sour: any input in, the contract's answer or all its problems out. */
@@ -96,7 +109,12 @@ export function fit(input: unknown): Answer {
       vesselL: recipe.vessel.volumeL,
       liquidL: answer.fill.volumeL.likely,
     }),
-    ...judge(fitRules, { fit: answer, vessel: recipe.vessel, sugarProduct: recipe.sugar.product.name }),
+    ...judge(fitRules, {
+      fit: answer,
+      vessel: recipe.vessel,
+      sugarProduct: recipe.sugar.product.name,
+      addedKg: recipe.sugar.massKg,
+    }),
   ];
   const { terms: _terms, ...sugar } = answer.sugar;
   return {
@@ -104,7 +122,7 @@ export function fit(input: unknown): Answer {
     value: {
       ...answer,
       sugar,
-      assumed: recipe.plants.flatMap((part) => part.assumed.filter((a) => a.field !== 'displacementLPerKg')),
+      assumed: [...assumedOfWater(checked.value), ...assumedOfPlants(recipe)],
       cautions: [...spoken(findings, scrapsCautions, vesselCautions, fitCautions), ...unreadCaution(checked.unread)],
       about: {
         vesselL: recipe.vessel.volumeL,

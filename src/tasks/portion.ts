@@ -50,8 +50,8 @@ const LOT = 'an id of the materials list (see help materials), or dryMatter from
 
 /** A water: how much, how much acid it can take up, and its own pH. */
 export const waterIn = z.strictObject(
-  { volumeL, alkalinityMeqPerL, ph: z._default(ph, 7.6) },
-  { error: () => says('is not a water', 'an object with volumeL and alkalinityMeqPerL') },
+  { volumeL, alkalinityMeqPerL: z.optional(alkalinityMeqPerL), ph: z._default(ph, 7.6) },
+  { error: () => says('is not a water', 'an object with volumeL, and alkalinityMeqPerL where it is known') },
 );
 
 /** A sugar source by mass; 0 kg says which product is at hand when none has been added yet. */
@@ -70,20 +70,33 @@ function allowedNear(typed: string): string {
   return near.length > 0 ? `${near.join(', ')} (see help materials)` : 'see help materials';
 }
 
-/** Up to three ids that hold a word of what was typed, or that a slip or two of the finger would turn into it. */
+/** Up to three ids with a word like one that was typed, the likest and first-named first. */
 export function nearestIds(typed: string): readonly string[] {
-  const wanted = typed.toLowerCase().replace(/[^a-z0-9]+/g, '-');
-  const words = wanted.split('-').filter((word) => word.length >= 3);
-  const scored = materials.map(({ id }) => {
+  const words = typed
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word.length >= 3);
+  const scored = materials.map(({ id }, order) => {
     const parts = id.split('-');
-    const shared = words.filter((word) => parts.some((part) => part.startsWith(word) || word.startsWith(part))).length;
-    return { id, score: editDistance(wanted, id) - 6 * shared, shared };
+    let score = 0;
+    for (const word of words) {
+      const best = parts.map((part, place) => likeness(word, part) - place / 10);
+      score += Math.max(0, ...best);
+    }
+    return { id, score, order };
   });
   return scored
-    .filter(({ id, score, shared }) => shared > 0 || score <= Math.max(2, id.length / 4))
-    .sort((a, b) => a.score - b.score)
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score || a.order - b.order)
     .slice(0, 3)
     .map(({ id }) => id);
+}
+
+/** 3 for the same word, 2 where one begins the other, 1 within a slip of the finger for every three letters, else 0. */
+function likeness(word: string, part: string): number {
+  if (word === part) return 3;
+  if (part.startsWith(word) || (word.startsWith(part) && part.length >= 3)) return 2;
+  return editDistance(word, part) <= Math.floor(word.length / 3) ? 1 : 0;
 }
 
 /** Letters to insert, drop or change between two short texts. */

@@ -49,7 +49,7 @@ const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
     plants,
     water,
     sugar,
-    targetPh: within(3.3, 12),
+    targetPh: within(3.5, 4.6),
     beds: maybe(fc.array(fc.record({ areaM2: within(0.1, 5000) }), { maxLength: 3 })),
   }),
   can: fc.record({
@@ -101,15 +101,16 @@ describe.each(words)('%s', (word) => {
         const reply = asked.ask(JSON.parse(JSON.stringify(input)));
         if (!reply.ok) return inOneWording(reply);
         answered += 1;
-        expect(faults(reply.value)).toEqual([]);
         const workings = reply.workings();
+        const found = faults({ answer: reply.value, workings });
+        expect(found.filter((one) => !NO_AMOUNT.test(one))).toEqual([]);
+        if (found.some((one) => one.includes('likely'))) expect(saysNoAmountDoes(reply)).toBe(true);
         const lines = [
           ...reply.sentences(),
           ...reply.value.cautions.map(sayCaution),
           ...workings.flatMap((one) => sayWorking(one, (origin) => origin)),
         ];
         for (const line of lines) expect(line).not.toMatch(/undefined|NaN|Infinity|\[object|\bnull\b/);
-        expect(faults(workings)).toEqual([]);
       }),
       { seed: SEED, numRuns: RUNS },
     );
@@ -141,6 +142,13 @@ function neverCrashes(asked: Task, input: unknown): void {
 function inOneWording(reply: Reply & { readonly ok: false }): void {
   expect(reply.problems.length).toBeGreaterThan(0);
   for (const one of reply.problems) expect(problemLine(one)).toMatch(/^.+: .+; allowed: .+/s);
+}
+
+/** Figures that are infinite where no amount of sugar does: for the likely one the answer must say so in words. */
+const NO_AMOUNT = /(leastHexoseG\.(low|likely|high)|asProductG|^workings\.\d+\.(value|inputs).*) is Infinity$/;
+
+function saysNoAmountDoes({ value }: Reply & { readonly ok: true }): boolean {
+  return value.cautions.some(({ rule }) => rule === 'sugar-window-closed');
 }
 
 /** Where an answer holds a number that is none, or a band out of order. */

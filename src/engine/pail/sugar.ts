@@ -28,6 +28,9 @@ export interface SugarWindow {
   readonly tooMuch: boolean;
   /** The likely least, weighed as the product; Infinity when no amount of this product would do. */
   readonly asProductG: number;
+  /** Least and most, weighed as the product. */
+  readonly leastProductG: Range;
+  readonly mostProductG: number;
   readonly terms: SugarTerms;
 }
 
@@ -98,6 +101,8 @@ export function sugarWindow(recipe: Recipe): SugarWindow {
     enough: addedHexoseG >= least.likely,
     tooMuch: !(addedHexoseG <= mostHexoseG),
     asProductG: least.likely / perProductG,
+    leastProductG: scaleUp(least, 1 / perProductG),
+    mostProductG: mostHexoseG / perProductG,
     terms: {
       demand,
       protonsPerMol: perMol,

@@ -10,6 +10,8 @@ export interface FitSituation {
   readonly fit: Fit;
   readonly vessel: Vessel;
   readonly sugarProduct: string;
+  /** Mass of the product weighed in. */
+  readonly addedKg: number;
 }
 
 /** Sugar is only judged when there is a plant to sour; a window that needs none is met by none. */
@@ -43,8 +45,10 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     level: 'caution',
     source: 'leibensperger-pitt-1988',
     locator: 'minimum sugar table',
-    when: ({ fit }) =>
-      fit.sugar.window === 'closed' ? { leastG: fit.sugar.leastHexoseG.likely, mostG: fit.sugar.mostHexoseG } : false,
+    when: ({ fit, sugarProduct }) =>
+      fit.sugar.window === 'closed'
+        ? { leastG: fit.sugar.asProductG, mostG: fit.sugar.mostProductG, product: sugarProduct }
+        : false,
   },
   {
     id: 'may-not-turn-sour',
@@ -61,9 +65,9 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     level: 'caution',
     source: 'utar-fermentation-2025',
     locator: 'alcohol at day 90',
-    when: ({ fit }) =>
+    when: ({ fit, sugarProduct, addedKg }) =>
       fit.sugar.tooMuch
-        ? { overG: fit.sugar.addedHexoseG - fit.sugar.mostHexoseG, mostG: fit.sugar.mostHexoseG }
+        ? { overG: addedKg * 1000 - fit.sugar.mostProductG, mostG: fit.sugar.mostProductG, product: sugarProduct }
         : false,
   },
   {

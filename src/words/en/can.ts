@@ -12,11 +12,10 @@ const peg = (values: Values) => (values.peg ? `Peg ${values.peg}` : 'This batch'
 const pegWithin = (values: Values) => (values.peg ? `peg ${values.peg}` : 'this batch');
 const EC = 'dS/m';
 
-const spoonWords: Readonly<Record<SpoonCountry, string>> = {
-  us: 'US',
-  metric: 'metric (15 mL)',
-  uk: 'older British (17.8 mL)',
-  au: 'Australian (20 mL)',
+/** Whose spoon, and what it holds: a table and a tea spoon of one country do not hold the same. */
+const spoonWords: Readonly<Record<'tablespoon' | 'teaspoon', Readonly<Record<SpoonCountry, string>>>> = {
+  tablespoon: { us: 'US', metric: 'metric (15 mL)', uk: 'older British (17.8 mL)', au: 'Australian (20 mL)' },
+  teaspoon: { us: 'US', metric: 'metric (5 mL)', uk: 'older British (5.9 mL)', au: 'Australian (5 mL)' },
 };
 
 /** One sentence or two for each rule about pouring. */
@@ -132,7 +131,7 @@ export function sayMeasure(measure: Measure): string {
       return `${sayFills(measure.count)}${off(measure.errorPercent)}`;
     case 'tablespoon':
     case 'teaspoon':
-      return `${measure.countText} ${spoonWords[measure.spoon]} ${measure.tool}${measure.count > 1 ? 's' : ''}${off(measure.errorPercent)}`;
+      return `${measure.countText} ${spoonWords[measure.tool][measure.spoon]} ${measure.tool}${measure.count > 1 ? 's' : ''}${off(measure.errorPercent)}`;
     case 'mix':
       return `one mix for ${counted(measure.count, 'can')}: ${ml(measure.concentrateMl)} of concentrate, water to ${ml(measure.mixMl)}, then ${ml(measure.eachMl)} of it in each can`;
   }

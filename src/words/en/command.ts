@@ -27,7 +27,8 @@ export function sayHelp(): readonly string[] {
     ...Object.entries(about).map(([word, text]) => `  ${word.padEnd(8)}${text}`),
     '',
     'FILE is a JSON file; without it, or with -, the JSON is read from standard input.',
-    '--json gives the answer as one JSON object; --why adds how each figure came about.',
+    '--json gives the answer as one JSON object; null in it means not known, or that no amount does.',
+    '--why adds how each figure came about.',
     'What is wrong with an input is told on standard error, one line for each field, with exit code 2.',
   ];
 }
@@ -76,6 +77,8 @@ export function sayWorking(working: Working, cite: (origin: string) => string): 
 }
 
 function written(value: number | Range | string, unit: string): string {
+  const likely = typeof value === 'object' ? value.likely : value;
+  if (likely === Number.POSITIVE_INFINITY) return 'no amount does';
   if (typeof value === 'string') return unit ? `${value} ${unit}` : value;
   return typeof value === 'number' ? withUnit(value, unit, small(value)) : band(value, unit, small(value.likely));
 }

@@ -18,12 +18,12 @@ export const fitCautions: Readonly<Record<string, (values: Values) => string>> =
     `It will weigh about ${withUnit(n(v, 'massKg'), 'kg', 0)}. Fill it where it stands, with a jug; do not lift more than ${withUnit(n(v, 'mostKg'), 'kg', 0)}.`,
   'sugar-window-closed': (v) =>
     Number.isFinite(n(v, 'leastG'))
-      ? `No amount of sugar fits: it would take ${withUnit(n(v, 'leastG'), 'g', 0)} to turn sour, and above ${withUnit(n(v, 'mostG'), 'g', 0)} the rest feeds yeast. Use more water, fewer clippings, or fruit scraps in place of sugar.`
+      ? `No amount of ${v.product} fits: it would take ${withUnit(n(v, 'leastG'), 'g', 0)} to turn sour, and above ${withUnit(n(v, 'mostG'), 'g', 0)} the rest feeds yeast. Use more water, fewer clippings, or fruit scraps in place of sugar.`
       : 'No amount of this sugar would do: it takes up more acid than it makes. Use white sugar or fruit scraps, or fewer clippings.',
   'may-not-turn-sour': (v) =>
     `It may not turn sour. Weigh in about ${withUnit(n(v, 'leastProductG'), 'g', 0)} of ${v.product} in all, or swap clippings for fruit scraps.`,
   'more-sugar-than-the-acid-uses': (v) =>
-    `${withUnit(n(v, 'overG'), 'g', 0)} more sugar than the acid can use: the rest would feed yeast and make alcohol and gas. Keep added sugar under ${withUnit(n(v, 'mostG'), 'g', 0)}.`,
+    `${withUnit(n(v, 'overG'), 'g', 0)} more ${v.product} than the acid can use: the rest would feed yeast and make alcohol and gas. Keep it under ${withUnit(n(v, 'mostG'), 'g', 0)}.`,
   'more-than-the-beds-use': (v) =>
     `About ${withUnit(n(v, 'drainedL'), 'L', 0)} would be drained off, ${figure(n(v, 'times'), 1)} times what the beds named can take (${withUnit(n(v, 'usableL'), 'L', 1)}) in ${withUnit(n(v, 'shelfDays'), 'days', 0)}. Make a smaller batch.`,
 };

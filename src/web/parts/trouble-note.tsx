@@ -1,0 +1,52 @@
+// The sentence at a field that cannot be read, with the blocks that settle it in one touch: whose gallon,
+// whose spoon, which unit. What was typed stays as it is.
+
+import { For, Show } from 'solid-js';
+import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
+import { choiceWords } from '#words/en/weigh-in-labels.ts';
+import type { Trouble } from '../weigh-in/reading.ts';
+import { HandMark } from './marks.tsx';
+
+export interface Settling {
+  readonly onGallon: (country: GallonCountry) => void;
+  readonly onSpoon: (country: SpoonCountry) => void;
+  readonly onUnit: (unit: string) => void;
+}
+
+export function TroubleNote(props: { readonly id: string; readonly trouble: Trouble } & Settling) {
+  const gallon = () => (props.trouble.ask?.kind === 'gallon' ? props.trouble.ask.choices : []);
+  const spoon = () => (props.trouble.ask?.kind === 'spoon' ? props.trouble.ask.choices : []);
+  return (
+    <div class="trouble">
+      <p id={props.id}>
+        <HandMark />
+        {props.trouble.sentence}
+      </p>
+      <Show when={props.trouble.ask || props.trouble.units}>
+        <div class="choices">
+          <For each={gallon()}>
+            {(choice) => (
+              <button type="button" class="block" onClick={() => props.onGallon(choice.country)}>
+                {choiceWords(choice)}
+              </button>
+            )}
+          </For>
+          <For each={spoon()}>
+            {(choice) => (
+              <button type="button" class="block" onClick={() => props.onSpoon(choice.country)}>
+                {choiceWords(choice)}
+              </button>
+            )}
+          </For>
+          <For each={props.trouble.units}>
+            {(unit) => (
+              <button type="button" class="block" onClick={() => props.onUnit(unit)}>
+                {unit}
+              </button>
+            )}
+          </For>
+        </div>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+// The weigh-in at work: the draft, what it reads as, and the answer of the word `fit`. Screens take their
+// figures from here; the figures themselves come from the task.
+
+import { createMemo, createSignal } from 'solid-js';
+import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { type AlkalinityUnit, alkalinityMeqPerL } from '#engine/scraps/water.ts';
+import { material } from '#engine/tables/index.ts';
+import type { FitResult } from '#tasks/fit.ts';
+import { drawingAlternative, drawingNames, type SugarInProduct, shortName } from '#words/en/weigh-in.ts';
+import { hatchOf } from '../drawings/hatch-of.ts';
+import type { VesselPicture } from '../drawings/vessel-drawing.tsx';
+import { type Reading, readDraft, type Trouble, troublesOf } from './reading.ts';
+import { createSheet } from './sheet-state.ts';
+
+type Answering = typeof import('./answering.ts');
+
+export type WeighIn = ReturnType<typeof createWeighIn>;
+
+/** White sugar stands for the bar until a kind of sugar is chosen; the sheet says so. */
+const STANDARD_SUGAR = 'white-sugar';
+
+export function createWeighIn() {
+  const sheet = createSheet();
+  const reading = createMemo<Reading>(() => readDraft(sheet.draft(), readAlkalinity));
+  const [parts, setParts] = createSignal<Answering>();
+  const [lost, setLost] = createSignal(false);
+  import('./answering.ts').then(
+    (fetched) => setParts(() => fetched),
+    () => setLost(true),
+  );
+  const answer = createMemo(() => {
+    const { question } = reading();
+    return question && parts()?.fit(question);
+  });
+  const result = createMemo<FitResult | undefined>(() => {
+    const given = answer();
+    return given?.ok ? given.value : undefined;
+  });
+  const troubles = createMemo<ReadonlyMap<string, Trouble>>(() => {
+    const given = answer();
+    if (given === undefined || given.ok) return reading().troubles;
+    return new Map([...reading().troubles, ...troublesOf(given.problems, reading().weighedLots)]);
+  });
+  const [asked, setAsked] = createSignal<readonly string[]>();
+  const workings = createMemo(() => {
+    const figures = asked();
+    const { question } = reading();
+    return (
+      figures &&
+      question &&
+      parts()
+        ?.explainFit(question)
+        .filter((one) => figures.includes(one.figure))
+    );
+  });
+  const picture = createMemo(() => {
+    const given = result();
+    const { vesselL } = reading();
+    return given && vesselL !== undefined ? pictureOf(given, vesselL, sheet.draft().vessel.shape) : undefined;
+  });
+  const sugarInProduct = createMemo<SugarInProduct | undefined>(() => {
+    const given = result();
+    return given && inProduct(given, sheet.draft().sugar.product ?? STANDARD_SUGAR, reading().sugarKg ?? 0);
+  });
+  return {
+    sheet,
+    parts,
+    lost,
+    reading,
+    result,
+    troubles,
+    trouble: (field: string) => troubles().get(field),
+    picture,
+    sugarInProduct,
+    workings,
+    askWhy: (...figures: readonly string[]) => setAsked(figures),
+    closeWhy: () => setAsked(undefined),
+  };
+}
+
+function pictureOf(given: FitResult, vesselL: number, shape: VesselPicture['shape']): VesselPicture {
+  const layers = given.layers.map((layer) => {
+    const row = layer.id === undefined ? undefined : material(layer.id);
+    const hatch = layer.kind === 'plant' ? row && hatchOf(row) : layer.kind;
+    return { name: shortName(layer.name), hatch: hatch ?? 'trimmings', litres: layer.litres };
+  });
+  return {
+    vesselL,
+    shape,
+    usableL: given.fill.usableL,
+    overL: given.fill.overL,
+    liftHighL: given.lift.highL,
+    layers,
+    usableText: drawingNames.usable(given.fill.usableL),
+    overText: drawingNames.over(given.fill.overL),
+    rimText: drawingNames.rim(vesselL),
+    gasRoomText: drawingNames.gasRoom,
+    liftText: drawingNames.lift,
+    alternative: drawingAlternative(given.fill, given.lift, { vesselL, shape, layers }),
+  };
+}
+
+/** The window in grams of the product asked about. */
+function inProduct(given: FitResult, id: string, weighedKg: number): SugarInProduct | undefined {
+  const product = sugarProduct(id);
+  if (product === undefined) return undefined;
+  return {
+    productName: product.name,
+    leastG: given.sugar.leastProductG,
+    mostG: given.sugar.mostProductG,
+    weighedG: weighedKg * 1000,
+  };
+}
+
+/** A figure of a water report in the unit chosen; undefined when it is no number in the believed range. */
+function readAlkalinity(typed: string, unit: AlkalinityUnit): number | undefined {
+  const value = /^\d+(?:[.,]\d+)?$/.test(typed) ? Number(typed.replace(',', '.')) : Number.NaN;
+  const meqPerL = alkalinityMeqPerL({ value, unit });
+  return meqPerL >= 0 && meqPerL <= 20 ? meqPerL : undefined;
+}
