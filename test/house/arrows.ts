@@ -32,7 +32,7 @@ export const floors: Readonly<Record<string, Floor>> = {
       'src/engine/tables/', // lists the materials, cites a source
       'src/engine/pail/shape.ts', // puts litres through the vessel's shape
     ],
-    packages: ['solid-js', 'solid-js/*'],
+    packages: ['solid-js', 'solid-js/*', '@solidjs/router', 'uqr'],
   },
   server: { sees: [], seesTypesOf: [], packages: ['node:*', 'fastify', '@fastify/*'] },
 };

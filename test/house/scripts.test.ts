@@ -133,7 +133,7 @@ describe('ensure', () => {
   it('refuses a word it does not know', () => {
     const { status, stderr } = node(['scripts/ensure.mjs', 'wed']);
     expect(status).toBe(1);
-    expect(stderr).toBe('ensure: wed is not known; known are web, chromium, units.\n');
+    expect(stderr).toBe('ensure: wed is not known; known are web, chromium, units, pdftotext.\n');
   });
 
   const program = (find: string, variable = '') => `

@@ -178,7 +178,7 @@ const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Read
   'materials.csv': { rows: 83, sums: {} },
   'pail.csv': { rows: 14, sums: { low: 81.25, likely: 162.1, high: 278.8 } },
   'salt-tolerance.csv': { rows: 20, sums: { likely: 167.7 } },
-  'sources.csv': { rows: 28, sums: { year: 42187 } },
+  'sources.csv': { rows: 29, sums: { year: 44211 } },
   'sugar-figures.csv': { rows: 42, sums: { low: 9956.4, likely: 10326.5, high: 10642.5 } },
   'sugars.csv': { rows: 6, sums: {} },
 };

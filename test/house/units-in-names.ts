@@ -13,6 +13,7 @@ const UNITS = [
     'Days',
     'Day',
     'H',
+    'S',
     'Weeks',
     'C',
     'F',

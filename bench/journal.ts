@@ -1,0 +1,120 @@
+// The record's speed: folding 100,000 entries, and opening a plot of 50,000. The entries are those of many seasons:
+// batches filled, looked at, strained, bottled and poured, some corrected. Made once, outside the time.
+
+import type { Entry } from '#journal/entry.ts';
+import { fold } from '#journal/fold.ts';
+import type { Body, Kind } from '#journal/kinds/index.ts';
+import { exportLines, importLines } from '#journal/lines.ts';
+import { newId } from '#journal/new-id.ts';
+import { middle } from './rate.ts';
+
+const FOLDED = 100_000;
+const OPENED = 50_000;
+const ROUNDS = 5;
+const START_MS = Date.UTC(2016, 2, 1);
+
+export interface JournalTimes {
+  readonly foldedEntries: number;
+  readonly foldMs: number;
+  readonly foldedPerSecond: number;
+  readonly openedEntries: number;
+  /** Folding entries that the store hands over: what opening adds to reading the store. */
+  readonly openFoldMs: number;
+  /** Reading a file of as many entries, every one checked. */
+  readonly importMs: number;
+}
+
+/** Middle of five rounds each. */
+export function journalTimes(): JournalTimes {
+  const many = seasons(FOLDED);
+  const some = seasons(OPENED);
+  const file = exportLines(some);
+  const foldMs = timed(() => fold(many).batches.size);
+  return {
+    foldedEntries: many.length,
+    foldMs,
+    foldedPerSecond: (many.length / foldMs) * 1000,
+    openedEntries: some.length,
+    openFoldMs: timed(() => fold(some).batches.size),
+    importMs: timed(() => {
+      const read = importLines(file, () => undefined);
+      return read.ok ? read.fresh.length : 0;
+    }),
+  };
+}
+
+function timed(work: () => number): number {
+  const times = Array.from({ length: ROUNDS }, () => {
+    const begun = performance.now();
+    if (!(work() > 0)) throw new Error('the work measured gave nothing');
+    return performance.now() - begun;
+  });
+  return middle(times);
+}
+
+/** A record of so many entries, the same every time. */
+export function seasons(count: number): readonly Entry[] {
+  const entries: Entry[] = [];
+  const add = <K extends Kind>(kind: K, day: number, body: Body<K>, replaces?: string): string => {
+    const n = entries.length;
+    const nowMs = START_MS + day * 86_400_000 + (n % 1000);
+    const random = Uint8Array.from({ length: 10 }, (_, i) => (n >> (i % 4 ? 8 : 0)) & 255);
+    random.set([(n >> 16) & 255, (n >> 8) & 255, n & 255], 7);
+    const at = new Date(nowMs).toISOString();
+    const on = `${at.slice(0, 10)}${n % 3 ? `T${String(6 + (n % 12)).padStart(2, '0')}:30` : ''}`;
+    const id = newId({ nowMs, random });
+    const around = {
+      id,
+      plot: 'bench',
+      by: `K${n % 4}`,
+      device: `phone-${n % 97 === 0 ? 1 : 0}`,
+      at,
+      on,
+      kind,
+      v: 1,
+      body,
+    };
+    entries.push(replaces === undefined ? around : { ...around, replaces });
+    return id;
+  };
+  const kg = (massKg: number) => ({ typed: `${massKg} kg`, massKg });
+  const litres = (volumeL: number) => ({ typed: `${volumeL} L`, volumeL });
+  add('plot.described', 0, { name: 'Bench', timeZone: 'Europe/Berlin', hemisphere: 'north' });
+  const beds = Array.from({ length: 12 }, (_, i) => add('bed.described', 0, { name: `bed ${i}` }));
+  for (let round = 0; entries.length < count; round++) {
+    const day = Math.floor(round / 4);
+    const lot = add('scraps.weighed', day, { material: 'grass-clippings-fresh', mass: kg(4 + (round % 5)) });
+    const batch = add('peg.filled', day, {
+      peg: round + 1,
+      parts: [{ lot, mass: kg(2.1) }],
+      water: [{ volume: litres(5.2) }],
+      sugar: [{ product: 'white-sugar', mass: kg(0.15) }],
+    });
+    for (let look = 0; look < 6; look++) {
+      add('peg.looked', day + look * 2, {
+        batch,
+        acidity: { typed: '4.5', ph: 6.3 - look / 2, by: 'meter' },
+        smell: 'sour',
+      });
+    }
+    add('peg.strained', day + 12, { batch, drained: litres(6), solids: kg(2), rest: 'nothing' });
+    const bottle = add('bottle.filled', day + 12, {
+      batch,
+      filled: litres(1),
+      count: 6,
+      cap: 'vent',
+      material: 'plastic',
+    });
+    for (let pour = 0; pour < 6; pour++) {
+      const bed = beds[(round + pour) % beds.length] ?? '';
+      add('bed.fed', day + 14 + pour, {
+        bed,
+        from: [{ bottle, volume: litres(0.25) }],
+        poured: litres(10),
+        way: 'soil',
+      });
+    }
+    if (round % 10 === 0) add('scraps.weighed', day, { material: 'grass-clippings-fresh', mass: kg(4) }, lot);
+  }
+  return entries.slice(0, count);
+}

@@ -1,0 +1,30 @@
+// The plot of a record that holds nothing yet: what fold gives for no entries, without the fold and its tables, so that
+// the first screen need not wait for them.
+
+import type { Plot } from './fold.ts';
+
+/** A plot of which nothing is known but its id. */
+export function emptyPlot(id: string): Plot {
+  return {
+    id,
+    facts: {},
+    beds: new Map(),
+    vessels: new Map(),
+    cans: new Map(),
+    waters: [],
+    lots: new Map(),
+    products: [],
+    batches: new Map(),
+    bottles: new Map(),
+    heapFed: [],
+    heapLooked: [],
+    soilTests: [],
+    weather: [],
+    photos: [],
+    trialsLaid: [],
+    trialsWeighed: [],
+    questions: [],
+    sealed: [],
+    waiting: [],
+  };
+}

@@ -1,0 +1,63 @@
+// Every kind of entry this program knows, its newest version, and how older ones are lifted to it. A new kind is one
+// schema in the file of its group, one line here, and its share of the fold. A changed kind is a new version: the old
+// schema stays, and `lift` makes the new body from the old one. Stored entries are never changed.
+
+import type * as z from 'zod/mini';
+import * as bedKinds from './beds.ts';
+import * as besideKinds from './beside.ts';
+import * as bottleKinds from './bottles.ts';
+import * as pegKinds from './pegs.ts';
+import * as plotKinds from './plot.ts';
+import * as scrapKinds from './scraps.ts';
+
+/** The schemas of one kind, by version from 1 up; `lift[n]` makes a body of version n + 1 from one of version n. */
+export interface KindOf<S extends z.ZodMiniType = z.ZodMiniType> {
+  readonly newest: S;
+  readonly v: number;
+  readonly older?: Readonly<Record<number, z.ZodMiniType>>;
+  readonly lift?: Readonly<Record<number, (body: unknown) => unknown>>;
+}
+
+const first = <S extends z.ZodMiniType>(newest: S): KindOf<S> => ({ newest, v: 1 });
+
+export const kinds = {
+  'plot.described': first(plotKinds.plotDescribed),
+  'bed.described': first(plotKinds.bedDescribed),
+  'vessel.described': first(plotKinds.vesselDescribed),
+  'can.described': first(plotKinds.canDescribed),
+  'water.reported': first(plotKinds.waterReported),
+  'scraps.weighed': first(scrapKinds.scrapsWeighed),
+  'lot.tested': first(scrapKinds.lotTested),
+  'product.bought': first(scrapKinds.productBought),
+  'peg.filled': first(pegKinds.pegFilled),
+  'peg.toppedUp': first(pegKinds.pegToppedUp),
+  'peg.split': first(pegKinds.pegSplit),
+  'peg.moved': first(pegKinds.pegMoved),
+  'peg.joined': first(pegKinds.pegJoined),
+  'peg.spilled': first(pegKinds.pegSpilled),
+  'peg.looked': first(pegKinds.pegLooked),
+  'peg.strained': first(pegKinds.pegStrained),
+  'peg.tipped': first(pegKinds.pegTipped),
+  'bottle.filled': first(bottleKinds.bottleFilled),
+  'bottle.vented': first(bottleKinds.bottleVented),
+  'bottle.emptied': first(bottleKinds.bottleEmptied),
+  'bed.fed': first(bedKinds.bedFed),
+  'bed.dressed': first(bedKinds.bedDressed),
+  'bed.picked': first(bedKinds.bedPicked),
+  'bed.planted': first(bedKinds.bedPlanted),
+  'soil.tested': first(bedKinds.soilTested),
+  'heap.fed': first(besideKinds.heapFed),
+  'heap.looked': first(besideKinds.heapLooked),
+  'weather.typed': first(besideKinds.weatherTyped),
+  'photo.taken': first(besideKinds.photoTaken),
+  'trial.laid': first(besideKinds.trialLaid),
+  'trial.weighed': first(besideKinds.trialWeighed),
+  'question.answered': first(besideKinds.questionAnswered),
+} as const;
+
+export type Kind = keyof typeof kinds;
+/** What an entry of a kind says, in its newest version. */
+export type Body<K extends Kind> = z.infer<(typeof kinds)[K]['newest']>;
+
+/** Kinds by name, as reading takes them. */
+export type KindTable = Readonly<Record<string, KindOf>>;

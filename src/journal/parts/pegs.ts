@@ -1,0 +1,78 @@
+// Batches as the plot shows them, once liquid that left them is counted, and the peg numbers they carry. One number on
+// two batches at one time, as two phones without signal give out, is a question; both batches stay.
+
+import { type Answers, type Question, settle } from '../question.ts';
+import type { Batch } from './batch.ts';
+import { leftKg, type Open, presentL } from './batches.ts';
+
+/** Liquid taken from a batch after it was drained, litres by batch id. */
+export interface LiquidTaken {
+  readonly bottledL: ReadonlyMap<string, number>;
+  readonly pouredL: ReadonlyMap<string, number>;
+  readonly starterL: ReadonlyMap<string, number>;
+}
+
+const DECILITRE_L = 0.1;
+
+/** Every batch with its sums closed. */
+export function closed(
+  open: ReadonlyMap<string, Open>,
+  taken: LiquidTaken,
+  answers: Answers,
+  questions: Question[],
+): ReadonlyMap<string, Batch> {
+  const batches = new Map<string, Batch>();
+  for (const [id, one] of open) {
+    const drainedL = one.strainings.reduce((sum, s) => sum + s.drainedL, 0);
+    const bottledL = taken.bottledL.get(id) ?? 0;
+    const pouredL = taken.pouredL.get(id) ?? 0;
+    const starterL = taken.starterL.get(id) ?? 0;
+    const leftL = drainedL - bottledL - pouredL - starterL;
+    if (leftL < -DECILITRE_L) {
+      const settled = settle(
+        { kind: 'more-out-than-in', about: [id], values: { peg: one.peg, overL: -leftL } },
+        answers,
+      );
+      if ('open' in settled) questions.push(settled.open);
+    }
+    // The fold owns what it just made: the sums are set in place, a copy of every batch would only cost time.
+    one.temperatureC = one.temperatures.at(-1)?.temperatureC;
+    one.mass.leftKg = leftKg(one);
+    one.presentL = presentL(one);
+    one.liquid = { drainedL, bottledL, pouredL, starterL, leftL };
+    batches.set(id, one);
+  }
+  return batches;
+}
+
+/** Batches that carry one number while both stand. */
+export function samePegs(batches: ReadonlyMap<string, Batch>, answers: Answers, questions: Question[]): void {
+  const byPeg = new Map<number, Batch[]>();
+  for (const batch of batches.values()) {
+    const others = byPeg.get(batch.peg);
+    if (others === undefined) byPeg.set(batch.peg, [batch]);
+    else others.push(batch);
+  }
+  for (const [peg, list] of byPeg) {
+    if (list.length < 2) continue;
+    list.sort((a, b) => a.made.wallMinute - b.made.wallMinute || (a.id < b.id ? -1 : 1));
+    for (const group of overlapping(list)) {
+      const settled = settle({ kind: 'same-peg', about: group.map(({ id }) => id), values: { peg } }, answers);
+      if ('open' in settled) questions.push(settled.open);
+    }
+  }
+}
+
+/** Runs of batches of which each begins before one earlier in the run has ended. */
+function overlapping(ordered: readonly Batch[]): readonly (readonly Batch[])[] {
+  const groups: Batch[][] = [];
+  let until = Number.NEGATIVE_INFINITY;
+  for (const batch of ordered) {
+    const end = batch.ended?.wallMinute ?? Number.POSITIVE_INFINITY;
+    const group = groups.at(-1);
+    if (group !== undefined && batch.made.wallMinute < until) group.push(batch);
+    else groups.push([batch]);
+    until = Math.max(batch.made.wallMinute < until ? until : Number.NEGATIVE_INFINITY, end);
+  }
+  return groups.filter((group) => group.length > 1);
+}

@@ -1,0 +1,60 @@
+// What is wrong with an entry, at a named field: the shape and wording every edge of the house uses.
+// A schema check says "what is wrong; allowed: what would do"; here its findings become plain problems.
+// The sentences for a person are put together by whoever shows them.
+
+import type * as z from 'zod/mini';
+
+/** One thing wrong with an entry, at a named field. */
+export interface Problem {
+  readonly field: string;
+  readonly value: unknown;
+  readonly message: string;
+  readonly allowed: string;
+}
+
+const SEPARATOR = '; allowed: ';
+const NOT_A_FIELD = 'is no field of this kind of entry';
+
+/** The message of a schema check: what is wrong, and what would do. */
+export function says(what: string, allowed: string): string {
+  return what + SEPARATOR + allowed;
+}
+
+/** Every problem a schema found, with the field named from the entry's root. */
+export function problemsOf(issues: readonly z.core.$ZodIssue[], input: unknown): readonly Problem[] {
+  return issues.flatMap((issue) => collect(issue, [], input));
+}
+
+function collect(issue: z.core.$ZodIssue, above: readonly PropertyKey[], input: unknown): readonly Problem[] {
+  const path = [...above, ...issue.path];
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({
+      field: pathText([...path, key]),
+      value: at(input, [...path, key]),
+      message: NOT_A_FIELD,
+      allowed: 'nothing here',
+    }));
+  }
+  if (issue.code === 'invalid_union' && !issue.message.includes(SEPARATOR) && issue.errors.length > 0) {
+    const closest = issue.errors.reduce((a, b) => (b.length < a.length ? b : a));
+    return closest.flatMap((inner) => collect(inner, path, input));
+  }
+  const [what = issue.message, allowed = 'an entry as this program writes it'] = issue.message.split(SEPARATOR);
+  const value = at(input, path);
+  return [{ field: pathText(path) || 'entry', value, message: value === undefined ? 'is missing' : what, allowed }];
+}
+
+function pathText(path: readonly PropertyKey[]): string {
+  let text = '';
+  for (const key of path) text += typeof key === 'number' ? `[${key}]` : `${text ? '.' : ''}${String(key)}`;
+  return text;
+}
+
+function at(input: unknown, path: readonly PropertyKey[]): unknown {
+  let here: unknown = input;
+  for (const key of path) {
+    if (typeof here !== 'object' || here === null || !Object.hasOwn(here, key)) return undefined;
+    here = (here as Record<PropertyKey, unknown>)[key];
+  }
+  return here;
+}

@@ -1,0 +1,67 @@
+// Where entries and photos are kept. One interface for every place that can keep them; one suite of checks runs on each
+// (test/contract/store-contract.ts). A store keeps what it is given and adds nothing: what entries mean is the journal's.
+
+import type { Kept } from '#journal/entry.ts';
+
+/** A photo, shrunk and stripped of its place before it gets here. */
+export interface Photo {
+  readonly id: string;
+  readonly type: 'image/jpeg' | 'image/webp' | 'image/png';
+  readonly bytes: Uint8Array;
+}
+
+/** Where a reader has read to; 0 is the beginning. Later entries only ever get higher ones. */
+export type Cursor = number;
+
+export interface Since {
+  readonly entries: readonly Kept[];
+  readonly cursor: Cursor;
+}
+
+export interface Store {
+  /**
+   * Keeps entries, all or none. Resolves only once they would outlive a crash. The same entry again is nothing new.
+   * @throws StoreFailure; nothing was kept then
+   */
+  append(entries: readonly Kept[]): Promise<void>;
+  /** Every entry of every plot, in the order of arrival. */
+  all(): Promise<readonly Kept[]>;
+  /** What arrived after a cursor, and the cursor to ask with next. */
+  since(cursor: Cursor): Promise<Since>;
+  /** Removes what a plot holds, or with no plot named everything: entries, photos and device facts. */
+  forget(plot?: string): Promise<void>;
+  /** A small fact of this device: its id, the last file's date, a draft. Plain data. */
+  getFact(name: string): Promise<unknown>;
+  /** Keeps a fact; `undefined` removes it. */
+  setFact(name: string, value: unknown): Promise<void>;
+  putPhoto(photo: Photo): Promise<void>;
+  getPhoto(id: string): Promise<Photo | undefined>;
+  /** Ids of all photos kept. */
+  photoIds(): Promise<readonly string[]>;
+  allPhotos(): Promise<readonly Photo[]>;
+  /** Calls back after entries were kept or forgotten, here or in another tab. Returns what ends it. */
+  watch(changed: () => void): () => void;
+  close(): void;
+}
+
+/**
+ * Why a store could not do something.
+ * full: no room left · refused: this browser keeps nothing here (a private window, storage switched off) · blocked: another
+ * tab with an older program holds the store · outdated: another tab has a newer program, reload · different: an id is kept
+ * with another content · unreadable: not an entry · closed: the store was closed · broken: anything else; see `cause`
+ */
+export type Why = 'full' | 'refused' | 'blocked' | 'outdated' | 'different' | 'unreadable' | 'closed' | 'broken';
+
+/** A store's failure; what had been acknowledged before stays kept. */
+export class StoreFailure extends Error {
+  readonly why: Why;
+  /** Id of the entry that was at fault, where it was one. */
+  readonly entry: string | undefined;
+
+  constructor(why: Why, message: string, more: { readonly cause?: unknown; readonly entry?: string } = {}) {
+    super(message, { cause: more.cause });
+    this.name = 'StoreFailure';
+    this.why = why;
+    this.entry = more.entry;
+  }
+}

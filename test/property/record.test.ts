@@ -1,0 +1,204 @@
+// The record: the plot is the same however its entries arrive, mass balances whatever is done to a batch, a file comes
+// back whole, and text stays text.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Entry, isSealed, type Kept } from '#journal/entry.ts';
+import { fold, type Plot } from '#journal/fold.ts';
+import { exportLines, importLines } from '#journal/lines.ts';
+import { readLine } from '#journal/read.ts';
+import { kg, litres, meter, type Recorder, recorder } from '../scenarios/recorder.ts';
+
+const SEED = 20260603;
+
+/** A small plot's record drawn at random: three phones, acts on few things so that they meet, corrections of any entry. */
+function history(draw: fc.GeneratorValue): readonly Kept[] {
+  const who = [1, 2, 3].map((n) => recorder({ by: `K${n}`, device: `phone-${n}`, seed: n * 50 }));
+  const first = who[0] as Recorder;
+  const entries: Entry[] = [
+    first.did('plot.described', '2026-01-01', { name: 'P', timeZone: 'Europe/Berlin', hemisphere: 'north' }),
+  ];
+  const of = (kind: string) => entries.filter((entry) => entry.kind === kind && entry.replaces === undefined);
+  const makers = () => [...of('peg.filled'), ...of('peg.split')];
+  const steps = draw(fc.integer, { min: 3, max: 24 });
+  for (let step = 0; step < steps; step++) {
+    const me = draw(fc.constantFrom, ...who);
+    const day = String(draw(fc.integer, { min: 1, max: 9 })).padStart(2, '0');
+    const on = draw(fc.constantFrom, `2026-06-${day}`, `2026-06-${day}T08:30`, `2026-06-${day}T19:00`);
+    const amount = kg(draw(fc.integer, { min: 1, max: 40 }) / 8);
+    const batch = makers().length > 0 ? draw(fc.constantFrom, ...makers()).id : undefined;
+    const bed = of('bed.described').length > 0 ? draw(fc.constantFrom, ...of('bed.described')).id : undefined;
+    const lot = of('scraps.weighed').length > 0 ? draw(fc.constantFrom, ...of('scraps.weighed')).id : undefined;
+    const act = draw(fc.integer, { min: 0, max: 15 });
+    if (act === 0) entries.push(me.did('scraps.weighed', on, { name: `lot ${step}`, mass: amount }));
+    else if (act === 1) entries.push(me.did('bed.described', on, { name: `bed ${step}` }));
+    else if (act <= 3) {
+      const parts = [{ ...(lot === undefined ? { name: 'leaves' } : { lot }), mass: amount }];
+      const peg = draw(fc.integer, { min: 1, max: 3 });
+      entries.push(me.did('peg.filled', on, { peg, parts, water: [{ volume: litres(6) }] }));
+    } else if (act === 4 && bed !== undefined) {
+      const from = batch === undefined ? [] : [{ batch, volume: litres(0.2) }];
+      entries.push(me.did('bed.fed', on, { bed, from, poured: litres(10 + step), way: 'soil' }));
+    } else if (act === 5) {
+      const target = draw(fc.constantFrom, ...entries);
+      entries.push(me.withdrew(target));
+    } else if (act === 6) {
+      const weighed = entries.filter(({ kind, replaces }) => kind === 'scraps.weighed' || replaces !== undefined);
+      const target = weighed.length > 0 ? draw(fc.constantFrom, ...weighed) : undefined;
+      if (target?.kind === 'scraps.weighed') {
+        entries.push(me.corrected(target as Entry & { kind: 'scraps.weighed' }, on, { name: 'again', mass: amount }));
+      }
+    } else if (batch !== undefined)
+      entries.push(onBatch(act, me, on, batch, draw(fc.constantFrom, ...makers()).id, amount));
+  }
+  const question = fold(entries).questions[0];
+  if (question !== undefined && draw(fc.boolean)) {
+    const stands = [draw(fc.constantFrom, ...question.about)];
+    entries.push(first.did('question.answered', '2026-06-10', { question: question.key, stands }));
+  }
+  return entries;
+}
+
+function onBatch(
+  act: number,
+  me: Recorder,
+  on: string,
+  batch: string,
+  other: string,
+  amount: ReturnType<typeof kg>,
+): Entry {
+  if (act === 7) return me.did('peg.split', on, { batch, peg: 9, taken: amount });
+  if (act === 8 && other !== batch) return me.did('peg.joined', on, { batch, from: other });
+  if (act === 9) return me.did('peg.spilled', on, { batch, lost: litres(amount.massKg) });
+  if (act === 10) return me.did('peg.toppedUp', on, { batch, parts: [{ name: 'more', mass: amount }] });
+  if (act === 11) return me.did('peg.strained', on, { batch, drained: litres(1), solids: amount, rest: 'stays' });
+  if (act === 12) return me.did('peg.strained', on, { batch, drained: litres(4), solids: amount, rest: 'nothing' });
+  if (act === 13) return me.did('peg.tipped', on, { batch, to: 'heap' });
+  if (act === 14) return me.did('bottle.filled', on, { batch, filled: litres(1), cap: 'vent', material: 'plastic' });
+  return me.did('peg.looked', on, { batch, acidity: meter(4.5) });
+}
+
+const histories = fc.gen().map(history);
+
+describe('the plot that a record folds to', () => {
+  it('is the same in any order, with any entry twice, and in any splitting', () => {
+    fc.assert(
+      fc.property(histories, fc.infiniteStream(fc.nat()), (entries, chance) => {
+        const once = fold(entries);
+        const shuffled = entries
+          .map((entry) => ({ entry, key: chance.next().value }))
+          .sort((a, b) => a.key - b.key)
+          .map(({ entry }) => entry);
+        expect(fold(shuffled)).toEqual(once);
+        expect(fold([...shuffled, ...structuredClone(entries)])).toEqual(once);
+        const cut = chance.next().value % (entries.length + 1);
+        const twoFiles = [exportLines(shuffled.slice(cut)), exportLines(shuffled.slice(0, cut))].flatMap((file) => {
+          const read = importLines(file, () => undefined);
+          return read.ok ? read.fresh : [];
+        });
+        expect(fold(twoFiles, 'sedge-corner')).toEqual(once);
+      }),
+      { seed: SEED, numRuns: 200, endOnFailure: true },
+    );
+  });
+
+  it('draws histories that split, join, strain, dispute and wait', () => {
+    const plots = fc
+      .sample(histories, { seed: SEED, numRuns: 200, endOnFailure: true })
+      .map((entries) => fold(entries));
+    const some = (test: (plot: Plot) => boolean) => plots.filter(test).length;
+    const batches = (plot: Plot) => [...plot.batches.values()];
+    expect(some((plot) => batches(plot).some(({ splitFrom }) => splitFrom !== undefined))).toBeGreaterThan(10);
+    expect(some((plot) => batches(plot).some(({ joinedFrom }) => joinedFrom.length > 0))).toBeGreaterThan(10);
+    expect(some((plot) => batches(plot).some(({ strainings }) => strainings.length > 0))).toBeGreaterThan(10);
+    expect(some((plot) => plot.waiting.length > 0)).toBeGreaterThan(10);
+    for (const kind of ['twin-feeds', 'same-peg', 'two-corrections', 'more-out-than-in'])
+      expect([kind, some((plot) => plot.questions.some((q) => q.kind === kind)) > 0]).toEqual([kind, true]);
+  });
+
+  it('keeps every batch in balance, and what one batch gives another receives', () => {
+    fc.assert(
+      fc.property(histories, (entries) => {
+        // Answers set aside: one may have closed the question that tells of more out than in.
+        const plot = fold(entries.filter(({ kind }) => kind !== 'question.answered'));
+        const over = new Set(plot.questions.filter((q) => q.kind === 'more-out-than-in').flatMap((q) => q.about));
+        let given = 0;
+        let received = 0;
+        for (const batch of plot.batches.values()) {
+          const { mass } = batch;
+          const into = mass.filledKg + mass.toppedUpKg + mass.joinedInKg;
+          const out = mass.splitOffKg + mass.joinedAwayKg + mass.spilledKg + mass.strainedKg + mass.tippedKg;
+          expect(into - out).toBeCloseTo(mass.leftKg, 9);
+          given += mass.splitOffKg + mass.joinedAwayKg;
+          received += mass.joinedInKg + (batch.splitFrom === undefined ? 0 : mass.filledKg);
+          for (const { drainedL, solidsKg, unexplainedKg } of batch.strainings)
+            expect(drainedL > 0 && solidsKg >= 0 && !Number.isNaN(unexplainedKg ?? 0)).toBe(true);
+          if (!over.has(batch.id)) expect(mass.leftKg).toBeGreaterThan(-0.0011);
+        }
+        if (over.size === 0) expect(received).toBeCloseTo(given, 6);
+      }),
+      { seed: SEED, numRuns: 200, endOnFailure: true },
+    );
+  });
+});
+
+describe('a file of the record', () => {
+  it('comes back whole and says nothing new the second time', () => {
+    fc.assert(
+      fc.property(histories, (entries) => {
+        const file = exportLines(entries);
+        const read = importLines(file, () => undefined);
+        if (!read.ok) throw new Error(JSON.stringify(read.refused));
+        expect(exportLines(read.fresh)).toBe(file);
+        const here = new Map(read.fresh.map((kept) => [kept.id, kept]));
+        const again = importLines(file, (id) => here.get(id));
+        expect(again).toMatchObject({ ok: true, fresh: [], alreadyCount: here.size });
+      }),
+      { seed: SEED, numRuns: 60, endOnFailure: true },
+    );
+  });
+
+  it('is refused whole for one bad line, and names that line', () => {
+    fc.assert(
+      fc.property(histories, fc.nat(), fc.constantFrom('{', 'null', '[]', '{"id":1}', '"text"'), (entries, at, bad) => {
+        const lines = exportLines(entries).trimEnd().split('\n');
+        const place = 1 + (at % lines.length);
+        const read = importLines([...lines.slice(0, place), bad, ...lines.slice(place)].join('\n'), () => undefined);
+        expect(read.ok ? [] : read.refused.map(({ line }) => line)).toEqual([place + 1]);
+      }),
+      { seed: SEED, numRuns: 100, endOnFailure: true },
+    );
+  });
+
+  it('keeps hostile text as text, and sealed lines to the letter', () => {
+    const text = fc.string({ unit: 'binary', minLength: 1, maxLength: 40 });
+    const tags = fc.constantFrom(
+      '<script>alert(1)</script>',
+      '=1+1',
+      '\u202e',
+      '\u0000',
+      '\n{"id":1}\n',
+      '__proto__',
+      "'--",
+    );
+    fc.assert(
+      fc.property(fc.oneof(text, tags), fc.json(), (hostile, body) => {
+        const lot = recorder({ by: hostile.slice(0, 40) }).did('scraps.weighed', '2026-06-01', {
+          name: hostile,
+          note: hostile,
+          mass: { typed: hostile, massKg: 1 },
+        });
+        const line = JSON.stringify({ ...lot, id: `${lot.id.slice(0, -1)}f`, kind: 'moon.watched' }).replace(
+          JSON.stringify(lot.body),
+          () => body,
+        );
+        const sealed = readLine(line);
+        if (sealed.state !== 'sealed') throw new Error(sealed.state);
+        const read = importLines(exportLines([lot, sealed.entry]), () => undefined);
+        if (!read.ok) throw new Error(JSON.stringify(read.refused));
+        expect(read.fresh.find((kept) => !isSealed(kept))).toEqual(lot);
+        expect(read.fresh.find(isSealed)?.line).toBe(line);
+      }),
+      { seed: SEED, numRuns: 150, endOnFailure: true },
+    );
+  });
+});

@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { fold } from '#journal/fold.ts';
+import { exportLines, importLines } from '#journal/lines.ts';
+import { unsavedElsewhere } from '#journal/unsaved.ts';
+import { memoryStore } from '#store/memory.ts';
+import { lineOfPhoto, photoOfLine } from '#store/photos.ts';
+import type { Photo, Store } from '#store/store.ts';
+import { kg, litres, meter, recorder } from './recorder.ts';
+
+const rake = recorder();
+const lot = rake.did('scraps.weighed', '2026-05-31', { name: 'own clippings', mass: kg(6.4) });
+const filled = rake.did('peg.filled', '2026-06-01', {
+  peg: 14,
+  parts: [{ lot: lot.id, mass: kg(2.1) }],
+  water: [{ volume: litres(5.2) }],
+});
+const look = rake.did('peg.looked', '2026-06-02', { batch: filled.id, acidity: meter(5.2), smell: 'grassy' });
+const photo: Photo = {
+  id: rake.did('heap.looked', '2026-06-02', { heap: 'h', turned: true }).id,
+  type: 'image/jpeg',
+  bytes: Uint8Array.from([255, 216, 255]),
+};
+const taken = rake.did('photo.taken', '2026-06-02', {
+  photo: photo.id,
+  of: look.id,
+  type: photo.type,
+  bytes: 3,
+  widthPx: 1,
+  heightPx: 1,
+});
+
+async function fileOf(store: Store): Promise<string> {
+  return exportLines(await store.all(), (await store.allPhotos()).map(lineOfPhoto));
+}
+
+describe('a phone whose browser cleared its storage', () => {
+  it('has everything back from its last file, photos included', async () => {
+    const phone = memoryStore();
+    await phone.append([lot, filled, look, taken]);
+    await phone.putPhoto(photo);
+    const file = await fileOf(phone);
+    const before = fold(await phone.all());
+    await phone.forget();
+    expect(await phone.all()).toEqual([]);
+
+    const read = importLines(file, () => undefined);
+    if (!read.ok) throw new Error('refused');
+    for (const line of read.photos) await phone.putPhoto(photoOfLine(line));
+    await phone.append(read.fresh);
+    expect(fold(await phone.all())).toEqual(before);
+    expect(await phone.getPhoto(photo.id)).toEqual(photo);
+    expect(await fileOf(phone)).toBe(file);
+  });
+});
+
+describe('a visit with no file for a week', () => {
+  const fileAt = '2026-06-01T12:00:00.000Z';
+  const later = { ...look, at: '2026-06-03T08:00:00.000Z' };
+  const on = (date: string) => Date.parse(`${date}T12:00:00.000Z`);
+
+  it('is told that something is on this phone alone, from the seventh day', () => {
+    expect(unsavedElsewhere([lot, later], fileAt, on('2026-06-07'))).toEqual({ count: 1, sinceDays: 6, due: false });
+    expect(unsavedElsewhere([lot, later], fileAt, on('2026-06-08'))).toEqual({ count: 1, sinceDays: 7, due: true });
+  });
+  it('is told from the first entry where there never was a file', () => {
+    expect(unsavedElsewhere([later], undefined, on('2026-06-09')).due).toBe(false);
+    expect(unsavedElsewhere([later], undefined, on('2026-06-10'))).toMatchObject({ sinceDays: 7, due: true });
+  });
+  it('is not told where nothing was recorded since the file, however old that is', () => {
+    expect(unsavedElsewhere([lot], fileAt, on('2027-06-01'))).toEqual({ count: 0, sinceDays: 0, due: false });
+  });
+  it('is told where the last file has a date that cannot be read', () => {
+    expect(unsavedElsewhere([lot], 'long ago', on('2026-06-30')).due).toBe(true);
+  });
+});
