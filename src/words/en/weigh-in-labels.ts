@@ -8,11 +8,7 @@ import { withUnit } from '../figures.ts';
 /** Headings, labels and blocks of the sheet. */
 export const sheet = {
   title: 'Weigh-in',
-  nightPaper: 'Night paper',
-  stream: 'Where this sheet stands',
-  stretches: ['scraps', 'pail', 'bottle', 'can', 'bed'],
-  hereNow: 'this sheet',
-  notYetHere: 'not yet here',
+  fillNow: 'Fill it now',
   toSay: 'to say',
   emptyStart:
     'Your pail will stand here, drawn to scale, once three things are told: which vessel, which scraps, how much water.',

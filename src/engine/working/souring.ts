@@ -1,0 +1,93 @@
+// How the figures beside a sour line came about: the days by which a batch ought to have soured, the days it must stay
+// sour to count as held, and the mean temperature both run with. souring/lines.ts hands its numbers over.
+
+import { alarmLines, holdDays } from '../souring/lines.ts';
+import type { Input, Working } from './working.ts';
+
+/** What the workings of one batch are made from. */
+export interface SourLineTrace {
+  /** Mean since the filling; not a number where nobody measured. */
+  readonly temperatureC: number;
+  /** The tellings of temperature, each with its day. */
+  readonly told: readonly { readonly day: number; readonly temperatureC: number }[];
+  /** Since when it stands at or below pH 4.0; undefined while it does not. */
+  readonly acidSinceDay: number | undefined;
+}
+
+/** Every figure beside a sour line. @arithmetic hands over numbers of souring/lines */
+export function workSourLine(trace: SourLineTrace): readonly Working[] {
+  return [...workMean(trace), ...workAlarms(trace), ...workHold(trace)];
+}
+
+function temperatureInput({ temperatureC }: SourLineTrace): Input {
+  return { label: 'mean temperature', value: temperatureC, unit: '°C' };
+}
+
+function workMean(trace: SourLineTrace): readonly Working[] {
+  if (trace.told.length === 0) return [];
+  return [
+    {
+      figure: 'temperature.meanC',
+      label: 'mean temperature since the filling',
+      unit: '°C',
+      formula: 'each temperature × the days it stood for, added up, ÷ all days; the first counts from the start',
+      value: trace.temperatureC,
+      inputs: trace.told.map(({ day, temperatureC }) => ({
+        label: `told on day ${Math.floor(day)}`,
+        value: temperatureC,
+        unit: '°C',
+      })),
+      sources: ['practice'],
+      doubts: ['How warm it was between two looks is not known.'],
+    },
+  ];
+}
+
+function workAlarms(trace: SourLineTrace): readonly Working[] {
+  const at20C = alarmLines(20);
+  const at12C = alarmLines(12);
+  return alarmLines(trace.temperatureC).flatMap(({ ph, days }, i) =>
+    Number.isFinite(days)
+      ? [
+          {
+            figure: `alarm.${ph.toFixed(1)}`,
+            label: `day by which it ought to be at pH ${ph.toFixed(1)}`,
+            unit: 'days',
+            formula: 'days at 20 °C × (days at 12 °C ÷ days at 20 °C) to the power of (20 − temperature) ÷ 8',
+            value: days,
+            inputs: [
+              temperatureInput(trace),
+              { label: 'days at 20 °C and above', value: at20C[i]?.days ?? Number.NaN, unit: 'days' },
+              { label: 'days at 12 °C', value: at12C[i]?.days ?? Number.NaN, unit: 'days' },
+            ],
+            sources: ['our-caution'],
+            doubts: ['Drawn from a fermentation model at 12 and 20 °C, not from a trial of such batches.'],
+          },
+        ]
+      : [],
+  );
+}
+
+function workHold(trace: SourLineTrace): readonly Working[] {
+  const days = holdDays(trace.temperatureC);
+  if (!Number.isFinite(days)) return [];
+  return [
+    {
+      figure: 'hold.days',
+      label: 'days at pH 4.0 or below before it counts as held',
+      unit: 'days',
+      formula: '7 days at 20 °C and above, 16 at 15 °C, 24 at 10 °C, straight lines between',
+      value: days,
+      inputs: [
+        temperatureInput(trace),
+        ...(trace.acidSinceDay === undefined
+          ? []
+          : [{ label: 'at 4.0 or below since day', value: trace.acidSinceDay, unit: '' }]),
+      ],
+      sources: ['breidt-caldwell-2011', 'our-caution'],
+      doubts: [
+        'The source gives kill times of 3 to 24 days and no table by temperature; the days are on the long side.',
+      ],
+    },
+  ];
+}

@@ -1,0 +1,237 @@
+// The plot's own facts as the facts sheet shows and asks them: a form for each thing, the beds as strips in walking
+// order with their measures, the vessels with their fill line. Each form gives the body of one entry, which tells only
+// what changed; what a fact forbids is judged by the rules.
+
+import type { Plot } from '#journal/fold.ts';
+import type { Body, Kind } from '#journal/kinds/index.ts';
+import type { BedFacts } from '#journal/parts/described.ts';
+import { canonical } from '#journal/same.ts';
+import { form as words } from '#words/en/plot.ts';
+import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
+import { type Asked, type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
+
+const YES_NO = ['children', 'dog', 'cat', 'hens', 'immune-weak', 'pregnant'] as const;
+
+/** The forms of the facts sheet, field by field. */
+export const factForms = {
+  plot: [
+    { field: 'name', as: 'text' },
+    { field: 'siteRule.text', as: 'text' },
+    { field: 'siteRule.on', as: 'date' },
+    { field: 'outsideScraps', as: 'yes' },
+    { field: 'kitchenScraps', as: 'yes' },
+    { field: 'cookedFood', as: 'yes' },
+    { field: 'neighboursM', as: 'figure' },
+    { field: 'hemisphere', as: 'one', words: ['north', 'south'] },
+    { field: 'timeZone', as: 'text' },
+    { field: 'sells', as: 'yes' },
+    { field: 'school', as: 'yes' },
+    { field: 'note', as: 'text' },
+  ],
+  about: [
+    { field: 'present', as: 'many', words: YES_NO },
+    { field: 'poisonLine', as: 'text' },
+  ],
+  keyholder: [
+    { field: 'tag', as: 'text' },
+    { field: 'units', as: 'one', words: ['metric', 'us', 'imperial'] },
+    { field: 'gallon', as: 'one', words: ['us', 'uk'] },
+    { field: 'spoon', as: 'one', words: ['us', 'metric', 'uk', 'au'] },
+    { field: 'language', as: 'one', words: ['en', 'de'] },
+    { field: 'cannotSmell', as: 'yes' },
+  ],
+  bed: [
+    { field: 'name', as: 'text' },
+    { field: 'tag', as: 'text' },
+    { field: 'area', as: 'amount', dimension: 'area' },
+    { field: 'lengthM', as: 'figure' },
+    { field: 'fedArea', as: 'amount', dimension: 'area' },
+    { field: 'pots.count', as: 'figure' },
+    { field: 'pots.volumeL', as: 'amount', dimension: 'volume', plain: true },
+    { field: 'crop', as: 'text' },
+    { field: 'eaten', as: 'one', words: ['raw-leaf', 'raw-fruit', 'raw-root', 'cooked', 'not-eaten'] },
+    { field: 'feed', as: 'one', words: ['soil', 'leaf-and-soil', 'none'] },
+    { field: 'walkingOrder', as: 'figure' },
+    { field: 'note', as: 'text' },
+  ],
+  vessel: [
+    { field: 'name', as: 'text' },
+    { field: 'volume', as: 'amount', dimension: 'volume' },
+    { field: 'lid', as: 'one', words: ['vent', 'loose', 'tight', 'none'] },
+    { field: 'place', as: 'text' },
+    { field: 'tap', as: 'yes' },
+    { field: 'gasRoomFraction', as: 'figure' },
+    { field: 'emptyMass', as: 'amount', dimension: 'mass' },
+    { field: 'note', as: 'text' },
+  ],
+  can: [
+    { field: 'name', as: 'text' },
+    { field: 'kind', as: 'one', words: ['can', 'jug', 'syringe', 'sprayer', 'spoon'] },
+    { field: 'volume', as: 'amount', dimension: 'volume' },
+    { field: 'rose', as: 'yes' },
+    { field: 'nozzleMm', as: 'figure' },
+    { field: 'note', as: 'text' },
+  ],
+  water: [
+    { field: 'source', as: 'one', words: ['tap', 'butt', 'well', 'ditch', 'pond', 'bought', 'other'] },
+    { field: 'name', as: 'text' },
+    { field: 'chlorine.kind', as: 'one', words: ['free', 'chloramine', 'none', 'unknown'] },
+    { field: 'chlorine.mgPerL', as: 'figure' },
+    { field: 'alkalinity', as: 'degrees' },
+    { field: 'hardness', as: 'degrees' },
+    { field: 'ph', as: 'figure' },
+    { field: 'ecDsPerM', as: 'figure' },
+    { field: 'droppings', as: 'yes' },
+    { field: 'reportOn', as: 'date' },
+    { field: 'note', as: 'text' },
+  ],
+} as const satisfies Readonly<Record<string, readonly Asked[]>>;
+
+export type FactForm = keyof typeof factForms;
+type ThingKind = 'plot.described' | 'bed.described' | 'vessel.described' | 'can.described';
+
+/** What a form of the facts sheet writes down: the kind and body of one entry. */
+export interface FactAct<K extends Kind = Kind> {
+  readonly kind: K;
+  readonly body: Body<K>;
+}
+export type FactRead<K extends Kind = Kind> =
+  | { readonly ok: true; readonly act: FactAct<K> | undefined }
+  | Extract<FormRead<K>, { ok: false }>;
+
+const THINGS = {
+  plot: { kind: 'plot.described', ref: undefined },
+  about: { kind: 'plot.described', ref: undefined },
+  bed: { kind: 'bed.described', ref: 'bed' },
+  vessel: { kind: 'vessel.described', ref: 'vessel' },
+  can: { kind: 'can.described', ref: 'can' },
+} as const satisfies Readonly<Record<string, { kind: ThingKind; ref: string | undefined }>>;
+
+/** Reads the form of a thing, new or known; `act` is undefined where nothing was changed. */
+export function readThing(
+  form: keyof typeof THINGS,
+  typed: Typed,
+  { known, countries = {} }: { readonly known?: object | undefined; readonly countries?: Countries },
+): FactRead<ThingKind> {
+  const { kind, ref } = THINGS[form];
+  const asked: readonly Asked[] = factForms[form];
+  const { id, ...base }: { readonly id?: string } = known ?? {};
+  const read = readForm(kind, asked, typed, { base, countries });
+  if (!read.ok) return read;
+  const emptied = Object.keys(base).filter((field) => !(field in read.body));
+  if (emptied.length > 0) {
+    const at = (field: string) => asked.find((one) => one.field.startsWith(field))?.field ?? field;
+    const trouble: FieldTrouble = { sentence: words.cannotEmpty };
+    return { ok: false, troubles: new Map(emptied.map((field) => [at(field), trouble])) };
+  }
+  const before: Readonly<Record<string, unknown>> = base;
+  const changed = Object.entries(read.body).filter(([key, value]) => canonical(value) !== canonical(before[key]));
+  if (changed.length === 0 && known !== undefined) return { ok: true, act: undefined };
+  const body = { ...Object.fromEntries(changed), ...(ref !== undefined && id !== undefined && { [ref]: id }) };
+  return { ok: true, act: { kind, body: body as Body<ThingKind> } };
+}
+
+/** A report of a water: a fact of its day, always told whole. */
+export function readWater(typed: Typed): FactRead<'water.reported'> {
+  const read = readForm('water.reported', factForms.water, typed);
+  return read.ok ? { ok: true, act: { kind: 'water.reported', body: read.body } } : read;
+}
+
+/** A keyholder, new or changed: the plot tells its whole list anew. */
+export function readKeyholder(typed: Typed, plot: Plot, tag: string | undefined): FactRead<'plot.described'> {
+  const list = plot.facts.keyholders ?? [];
+  const at = list.findIndex((one) => one.tag === tag);
+  const place = at < 0 ? list.length : at;
+  const asked = factForms.keyholder.map((one): Asked => ({ ...one, field: `keyholders.${place}.${one.field}` }));
+  const renamed = Object.fromEntries(
+    Object.entries(typed).map(([field, text]) => [`keyholders.${place}.${field}`, text]),
+  );
+  const base = { keyholders: at < 0 ? [...list, {}] : list };
+  const read = readForm('plot.described', asked, renamed, { base });
+  const bare = (field: string) => field.replace(/^keyholders\.\d+\.|^keyholders\[\d+\]\.?/, '') || 'tag';
+  if (!read.ok) return { ok: false, troubles: new Map([...read.troubles].map(([field, one]) => [bare(field), one])) };
+  const tags = (read.body.keyholders ?? []).map((one) => one.tag);
+  if (new Set(tags).size < tags.length) {
+    return { ok: false, troubles: new Map([['tag', { sentence: words.tagTaken(typed.tag ?? '') }]]) };
+  }
+  return { ok: true, act: { kind: 'plot.described', body: read.body } };
+}
+
+/** Whose gallon and spoon a keyholder of the plot means; undefined where it must be asked. */
+export function countriesOf(plot: Plot, tag: string): Countries {
+  const { gallon, spoon } = (plot.facts.keyholders ?? []).find((one) => one.tag === tag) ?? {};
+  return { gallon: gallon === 'uk' ? 'imperial' : gallon, spoon };
+}
+
+/** How wide a bed is drawn whose length was not told, m. @practice */
+const USUAL_WIDTH_M = 1.2;
+
+/** A bed as a strip: its measures in metres; `assumed` where the length was not told. */
+export interface BedStrip {
+  readonly id: string;
+  readonly facts: BedFacts;
+  readonly lengthM: number;
+  readonly widthM: number;
+  readonly assumed: boolean;
+  readonly pots: { readonly count: number; readonly diameterM: number } | undefined;
+}
+
+/** Beds that are still there, in walking order; those without a place in it last. */
+export function bedStrips(plot: Plot): readonly BedStrip[] {
+  const beds = [...plot.beds.values()].map(({ facts }) => facts).filter(({ gone }) => gone !== true);
+  const order = ({ walkingOrder = Number.POSITIVE_INFINITY }: BedFacts) => walkingOrder;
+  beds.sort((a, b) => (order(a) === order(b) ? 0 : order(a) - order(b)));
+  return beds.flatMap((facts) => {
+    const strip = stripOf(facts);
+    return strip === undefined ? [] : [strip];
+  });
+}
+
+function stripOf(facts: BedFacts): BedStrip | undefined {
+  const { id, area, lengthM, pots } = facts;
+  if (area !== undefined) {
+    const long = lengthM ?? area.areaM2 / USUAL_WIDTH_M;
+    const assumed = lengthM === undefined;
+    return { id, facts, lengthM: long, widthM: area.areaM2 / long, assumed, pots: undefined };
+  }
+  if (pots === undefined) return undefined;
+  // A pot as tall as it is wide. @practice
+  const diameterM = Math.cbrt((4 * pots.volumeL) / 1000 / Math.PI);
+  const row = { count: pots.count, diameterM };
+  return { id, facts, lengthM: pots.count * diameterM, widthM: diameterM, assumed: true, pots: row };
+}
+
+/** Beds whose measures are not told, so that they cannot be drawn. */
+export function bedsWithoutArea(plot: Plot): readonly BedFacts[] {
+  return [...plot.beds.values()]
+    .map(({ facts }) => facts)
+    .filter((facts) => !facts.gone && stripOf(facts) === undefined);
+}
+
+/** Vessels that are still there and have a volume, as they are drawn. */
+export function vesselsDrawn(plot: Plot) {
+  return [...plot.vessels.values()].flatMap(({ id, name = '', volume, gasRoomFraction = USUAL_GAS_ROOM, gone }) =>
+    volume === undefined || gone === true
+      ? []
+      : [
+          {
+            id,
+            name,
+            typed: volume.typed,
+            volumeL: volume.volumeL,
+            usableL: volume.volumeL * (1 - gasRoomFraction),
+            shape: shapeOf(name),
+          },
+        ],
+  );
+}
+
+/** What the sheet still wants before the first pail: its name, a vessel, a bed. */
+export function firstSteps({ facts, vessels, beds }: Plot) {
+  return { name: facts.name !== undefined, vessel: vessels.size > 0, bed: beds.size > 0 };
+}
+
+/** Children are about and no number of a poison line is told. */
+export function wantsPoisonLine({ facts }: Plot): boolean {
+  return facts.present?.includes('children') === true && facts.poisonLine === undefined;
+}

@@ -1,0 +1,33 @@
+// The pegs that stand, as the line shows them: number, word, next look, vessel. The word is peg.ts's.
+
+import type { Plot } from '#journal/fold.ts';
+import type { PegOnLine } from './line.ts';
+import { basinOf } from './line-shapes.ts';
+import { standingPegs } from './peg.ts';
+
+/** Left for froth and gas where nobody told it. @practice */
+const USUAL_GAS_ROOM_FRACTION = 0.25;
+
+/** Every batch with something in its vessel, by peg number. */
+export function pegsOnLine(plot: Plot, now: string): readonly PegOnLine[] {
+  return standingPegs(plot, now)
+    .toSorted((a, b) => a.peg - b.peg)
+    .map(({ id, peg, day, state, held, nextLookOn, lookDue, hand, vessel, batch }) => {
+      const told = batch.vessel === undefined ? undefined : plot.vessels.get(batch.vessel);
+      const basin = basinOf(told, batch.presentL);
+      return {
+        batch: id,
+        peg,
+        day,
+        state,
+        held,
+        nextLookOn,
+        lookDue,
+        hand,
+        vesselName: vessel.name,
+        basin,
+        presentL: batch.presentL,
+        usableL: vessel.usableL ?? basin.volumeL * (1 - USUAL_GAS_ROOM_FRACTION),
+      };
+    });
+}

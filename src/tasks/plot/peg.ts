@@ -1,0 +1,292 @@
+// One peg as it stands at a moment: what is in it, the word for it with its reasons, its readings with what they can
+// be trusted to, when it wants to be looked at, and which acts are open. The judgement is the engine's; this file
+// hands it the record and puts dates to its days. Sentences are words/en/look.ts and peg.ts.
+
+import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { Values } from '#engine/rules/rule.ts';
+import { type Judgement, judgeBatch } from '#engine/souring/judge.ts';
+import { alarmLines } from '#engine/souring/lines.ts';
+import type { Look, ReadBy } from '#engine/souring/look.ts';
+import type { ReasonCode, State } from '#engine/souring/reason.ts';
+import type { Plot } from '#journal/fold.ts';
+import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
+import type { Batch, BatchLook } from '#journal/parts/batch.ts';
+import type { Bottle } from '#journal/parts/bottles.ts';
+import { onDay } from './dates.ts';
+import { basinOf } from './line-shapes.ts';
+import { type Layer, layersOf } from './peg-layers.ts';
+import { meanTemperatureC, type Told } from './peg-temperature.ts';
+
+/** How far a reading can be trusted, either way. @practice a cheap meter set that week; a strip of half-pH pads */
+export const READING_ERROR_PH: Readonly<Record<ReadBy, number>> = { meter: 0.1, strip: 0.3 };
+/** From here on it is too warm for what sours it. @our-caution */
+export const TOO_WARM_C = 35;
+/** Gas room where the vessel's was not told. @practice */
+const USUAL_GAS_ROOM_FRACTION = 0.25;
+const MINUTES_A_DAY = 1440;
+
+/** One reading of the acidity, as it is drawn. */
+export interface PegReading {
+  readonly id: string;
+  readonly day: number;
+  readonly on: string;
+  readonly ph: number;
+  readonly errorPh: number;
+  readonly by: ReadBy;
+  readonly typed: string;
+  /** Whoever read it. */
+  readonly who: string;
+}
+
+/** An alarm line of this batch: above `ph` after that day it is late. */
+export interface AlarmPoint {
+  readonly ph: number;
+  readonly day: number;
+  readonly on: string;
+}
+
+export type PegAct = 'look' | 'strain' | 'feed' | 'topUp' | 'move' | 'split' | 'join' | 'spill' | 'tip';
+/** Why it wants a hand today. */
+export type PegHand = 'lost' | 'too-warm' | 'ask-again' | 'look-due';
+
+export interface PegVessel {
+  readonly id: string | undefined;
+  readonly name: string | undefined;
+  /** Undefined where nobody told it. */
+  readonly volumeL: number | undefined;
+  readonly usableL: number | undefined;
+  readonly kind: ShapeKind;
+  readonly lid: Batch['lid'];
+  readonly place: string | undefined;
+}
+
+export interface PegView {
+  readonly batch: Batch;
+  readonly id: string;
+  readonly peg: number;
+  readonly filledOn: string;
+  /** Calendar days since the filling. */
+  readonly day: number;
+  readonly vessel: PegVessel;
+  readonly layers: readonly Layer[];
+  /** Mean since the filling, and as last told; undefined where nobody measured. */
+  readonly temperature: { readonly meanC: number; readonly lastC: number; readonly told: readonly Told[] } | undefined;
+  readonly judgement: Judgement;
+  /** Why, and what would change it (nothing once it is empty), with days as the calendar counts them from the filling. */
+  readonly reasons: Judgement['reasons'];
+  readonly wouldChange: Judgement['wouldChange'];
+  readonly state: State;
+  /** Held today; for a strained batch the time in bottles that vent counts. */
+  readonly held: boolean;
+  /** Date from which it counts as held if nothing turns. */
+  readonly heldOn: string | undefined;
+  readonly nextLookOn: string | undefined;
+  readonly lookDue: boolean;
+  readonly hand: PegHand | undefined;
+  readonly readings: readonly PegReading[];
+  readonly looks: readonly BatchLook[];
+  readonly alarm: readonly AlarmPoint[];
+  readonly endedOn: string | undefined;
+  readonly acts: readonly PegAct[];
+  /** What is to be done with a lost batch: pressure let off first where its lid was tight or bulged. */
+  readonly disposal: { readonly ventFirst: boolean } | undefined;
+}
+
+export interface PegAsk {
+  readonly plot: Plot;
+  readonly batch: Batch;
+  /** Local date, or local date and time, in the plot's zone. */
+  readonly now: string;
+}
+
+/** A peg at a moment; what is dated after that day is left out. */
+export function pegView({ plot, batch, now }: PegAsk): PegView {
+  const at = momentOf(now);
+  const days = daysIn(plot.facts.timeZone);
+  const looks = batch.looks.filter(({ when }) => when.dateDay <= at.dateDay);
+  const readings = readingsOf(batch, looks, at);
+  // A look of today counts today, whatever hour another phone wrote down.
+  const today = Math.max(days(batch.filled, at), 0, ...looks.map(({ day }) => day), ...readings.map(({ day }) => day));
+  const ended = batch.ended !== undefined && batch.ended.dateDay <= at.dateDay ? batch.ended : undefined;
+  const endedDay = ended && days(batch.filled, ended);
+  const judgedDay = endedDay === undefined ? today : Math.min(today, Math.max(endedDay, lastDay(looks, readings)));
+  const bottles = [...plot.bottles.values()].filter((one) => one.batch === batch.id);
+  const temperature = temperatureOf(batch, endedDay === undefined ? [] : bottledAt(bottles, endedDay), today);
+  const judgement = judgeBatch({
+    looks: judgedLooks(batch, looks, at),
+    temperatureC: temperature?.meanC ?? Number.NaN,
+    today: judgedDay,
+  });
+  const { state, heldFromDay } = judgement;
+  const vents = bottles.length > 0 && bottles.every(({ act }) => act.body.cap !== 'screw');
+  const held =
+    judgement.held || (ended !== undefined && vents && state === 'ready' && today >= (heldFromDay ?? Infinity));
+  const nextLookOn =
+    ended === undefined && judgement.nextLookDay !== undefined
+      ? laterOf(dateOfDay(batch.filled, judgement.nextLookDay), onDay(at.dateDay))
+      : undefined;
+  const lookDue = nextLookOn !== undefined && nextLookOn <= onDay(at.dateDay);
+  const lost = state === 'lost' && ended === undefined;
+  return {
+    batch,
+    id: batch.id,
+    peg: batch.peg,
+    filledOn: batch.filled.on,
+    day: at.dateDay - batch.filled.dateDay,
+    vessel: vesselOf(plot, batch),
+    layers: layersOf(batch),
+    temperature,
+    judgement,
+    reasons: reasonsOf(judgement, held).map((one) => ({ ...one, values: onCalendar(one.values, batch.filled) })),
+    wouldChange:
+      ended === undefined
+        ? judgement.wouldChange.map((one) => ({ ...one, values: onCalendar(one.values, batch.filled) }))
+        : [],
+    state,
+    held,
+    heldOn: heldFromDay === undefined ? undefined : dateOfDay(batch.filled, heldFromDay),
+    nextLookOn,
+    lookDue,
+    hand: ended === undefined ? handOf({ state, lookDue, lastC: temperature?.lastC }) : undefined,
+    readings,
+    looks,
+    alarm: alarmLines(temperature?.meanC ?? Number.NaN)
+      .filter((line) => Number.isFinite(line.days))
+      .map((line) => ({ ph: line.ph, day: line.days, on: dateOfDay(batch.filled, line.days) })),
+    endedOn: ended?.on,
+    acts: actsFor(state, ended !== undefined),
+    disposal: lost
+      ? { ventFirst: batch.lid === 'tight' || looks.some(({ body }) => body.lidBulged === true) }
+      : undefined,
+  };
+}
+
+/** Every peg that still stands at a moment, in the order they were made. */
+export function standingPegs(plot: Plot, now: string): readonly PegView[] {
+  return [...plot.batches.values()]
+    .filter(({ made }) => made.dateDay <= momentOf(now).dateDay)
+    .map((batch) => pegView({ plot, batch, now }))
+    .filter(({ endedOn }) => endedOn === undefined);
+}
+
+/** The judgement's looks; a reading by somebody else is that person's, the nose stays the signer's. */
+function judgedLooks(batch: Batch, looks: readonly BatchLook[], at: Moment): readonly Look[] {
+  const seen = looks.flatMap(({ day, by, body }): Look[] => {
+    const { acidity, smell, surface, readBy } = body;
+    const rest: Look = { day, who: by, ...(smell && { smell }), ...(surface && { surface }) };
+    if (acidity === undefined) return [rest];
+    const read = { ph: acidity.ph, by: acidity.by };
+    return readBy === undefined || readBy === by ? [{ ...rest, ...read }] : [rest, { day, who: readBy, ...read }];
+  });
+  const strained = batch.strainings.flatMap(({ day, when, by, body }): Look[] =>
+    body.acidity === undefined || when.dateDay > at.dateDay
+      ? []
+      : [{ day, who: by, ph: body.acidity.ph, by: body.acidity.by }],
+  );
+  return [...seen, ...strained];
+}
+
+function readingsOf(batch: Batch, looks: readonly BatchLook[], at: Moment): readonly PegReading[] {
+  const strained = batch.strainings.filter(({ when }) => when.dateDay <= at.dateDay);
+  return [...looks, ...strained]
+    .flatMap(({ id, day, when, by, body }) => {
+      const { acidity } = body;
+      if (acidity === undefined) return [];
+      const who = 'readBy' in body ? (body.readBy ?? by) : by;
+      return [
+        {
+          id,
+          day,
+          on: when.on,
+          ph: acidity.ph,
+          errorPh: READING_ERROR_PH[acidity.by],
+          by: acidity.by,
+          typed: acidity.typed,
+          who,
+        },
+      ];
+    })
+    .sort((a, b) => a.day - b.day);
+}
+
+function lastDay(looks: readonly BatchLook[], readings: readonly PegReading[]): number {
+  return Math.max(0, ...looks.map(({ day }) => day), ...readings.map(({ day }) => day));
+}
+
+function temperatureOf(batch: Batch, bottled: readonly Told[], untilDay: number): PegView['temperature'] {
+  const told = [...batch.temperatures, ...bottled].filter(({ day }) => day <= untilDay);
+  const lastC = told.at(-1)?.temperatureC;
+  return lastC === undefined ? undefined : { meanC: meanTemperatureC(told, untilDay), lastC, told };
+}
+
+/** The shelf goes on where the pail ended; of several places the coolest counts. @our-caution */
+function bottledAt(bottles: readonly Bottle[], day: number): readonly Told[] {
+  const told = bottles.flatMap(({ act }) => act.body.temperatureC ?? []);
+  return told.length === 0 ? [] : [{ day, temperatureC: Math.min(...told) }];
+}
+
+function vesselOf(plot: Plot, batch: Batch): PegVessel {
+  const facts = batch.vessel === undefined ? undefined : plot.vessels.get(batch.vessel);
+  const volumeL = facts?.volume?.volumeL;
+  return {
+    id: batch.vessel,
+    name: facts?.name ?? batch.vesselName,
+    volumeL,
+    usableL: volumeL === undefined ? undefined : volumeL * (1 - (facts?.gasRoomFraction ?? USUAL_GAS_ROOM_FRACTION)),
+    kind: basinOf(facts, batch.presentL).shape.kind,
+    lid: batch.lid ?? facts?.lid,
+    place: batch.place ?? facts?.place,
+  };
+}
+
+interface Situation {
+  readonly state: State;
+  readonly lookDue: boolean;
+  readonly lastC: number | undefined;
+}
+
+function handOf({ state, lookDue, lastC }: Situation): PegHand | undefined {
+  if (state === 'lost') return 'lost';
+  if (lastC !== undefined && lastC >= TOO_WARM_C) return 'too-warm';
+  if (!lookDue) return undefined;
+  return state === 'doubtful' ? 'ask-again' : 'look-due';
+}
+
+/** Nothing is fed, strained or mixed from a lost batch; nothing is fed unless it is ready. */
+function actsFor(state: State, ended: boolean): readonly PegAct[] {
+  if (ended) return state === 'ready' ? ['feed'] : [];
+  if (state === 'lost') return ['look', 'tip', 'move', 'spill'];
+  const rest: readonly PegAct[] = ['topUp', 'move', 'split', 'join', 'spill', 'tip'];
+  return state === 'ready' ? ['look', 'strain', 'feed', ...rest] : ['look', 'strain', ...rest];
+}
+
+/** The date on which a day since a moment falls; parts of a day count from the moment's own time. @arithmetic */
+function dateOfDay(from: Moment, day: number): string {
+  return onDay(Math.floor((from.wallMinute + day * MINUTES_A_DAY) / MINUTES_A_DAY));
+}
+
+/** Advice on tending it: of no use to a lost batch. */
+const TENDING: readonly ReasonCode[] = ['larvae', 'flat-white', 'white-fuzz-once'];
+
+/** The judgement's reasons; where the time in bottles made it held since, they say so. */
+function reasonsOf({ state, reasons }: Judgement, held: boolean): Judgement['reasons'] {
+  return reasons
+    .filter(({ code }) => state !== 'lost' || !TENDING.includes(code))
+    .map((one) => (held && one.code === 'acid-since' ? { ...one, code: 'held' as const } : one));
+}
+
+/** Hours are for the judgement; a grower counts days on the calendar. */
+function onCalendar(values: Values, filled: Moment): Values {
+  const day = (value: number) =>
+    Math.floor((filled.wallMinute + value * MINUTES_A_DAY) / MINUTES_A_DAY) - filled.dateDay;
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [
+      name,
+      /(?:^d|D)ay$/.test(name) && typeof value === 'number' ? day(value) : value,
+    ]),
+  );
+}
+
+function laterOf(a: string, b: string): string {
+  return a > b ? a : b;
+}

@@ -1,0 +1,118 @@
+// Pick day on the demo garden, and on a bed made for each answer.
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '#journal/entry.ts';
+import { fold } from '#journal/fold.ts';
+import { gardenEntries } from '#tasks/demo/garden.ts';
+import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
+import { onDay } from './dates.ts';
+import { pickList } from './pick.ts';
+
+const list = (on: string) => pickList({ plot: fold(gardenEntries(on)), now: `${on}T11:00` });
+const bed = (on: string, tag: string) => list(on).find((one) => one.tag === tag);
+
+describe('pick day on 6 July in the demo garden', () => {
+  it('lets the lettuce be picked, which was never fed', () => {
+    expect(bed('2026-07-06', 'S')).toMatchObject({ answer: 'pick', why: 'never-fed', last: undefined });
+  });
+  it('says cook only for what was entered as cooked', () => {
+    const cooked = list('2026-07-06').filter(({ answer }) => answer === 'cook');
+    expect(cooked.map(({ tag }) => tag).sort()).toEqual(['F', 'M', 'X']);
+  });
+  it('waits with the tunnel, fed on 4 July by Can and by Rake, and names the question with its range', () => {
+    const tunnel = bed('2026-07-06', 'T');
+    expect(tunnel).toMatchObject({ answer: 'wait', tillOn: '2026-07-18', why: 'held-raw', waitDays: 14 });
+    expect(tunnel?.question).toMatchObject({ kind: 'twin-feeds' });
+    // Can poured 20 L, Rake 4 imperial gallons of 4.54609 L: 20 L at least, 38.18 L at most.
+    expect(tunnel?.lastL?.low).toBeCloseTo(20, 9);
+    expect(tunnel?.lastL?.high).toBeCloseTo(20 + 4 * 4.54609, 6);
+  });
+  it('tells the last feed: soil, 9 days ago, peg 14, held', () => {
+    expect(bed('2026-07-06', 'G')?.last).toMatchObject({ way: 'soil', days: 9, pegs: [14], held: true });
+  });
+  it('lists what can be taken first, then what waits, then what is not ripe by its own date', () => {
+    expect(list('2026-07-06').map(({ tag }) => tag)).toEqual(['S', 'R', 'M', 'F', 'X', 'P', 'T', 'G']);
+  });
+  it('lets the pots be picked on the fourteenth day after the pour, not on the thirteenth', () => {
+    // Poured on 27 June: 10 July is day 13, 11 July day 14; the pots are poured again on the 11th, so look before noon's pour.
+    const plot = fold(gardenEntries('2026-07-10'));
+    const pots = (now: string) => pickList({ plot, now }).find(({ tag }) => tag === 'P')?.answer;
+    expect(pots('2026-07-10T11:00')).toBe('wait');
+    expect(pots('2026-07-11T06:00')).toBe('pick');
+  });
+});
+
+describe('a bed fed from a batch', () => {
+  const rake = recorder();
+  const area = { typed: '4 m2', areaM2: 4 };
+  const raw = rake.did('bed.described', '2026-05-01', { name: 'Raw', area, crop: 'beans', eaten: 'raw-fruit' });
+  const untold = rake.did('bed.described', '2026-05-01', { name: 'Untold', area, crop: 'beans' });
+  const filled = rake.did('peg.filled', '2026-06-01', { peg: 7, water: [{ volume: litres(6) }], temperatureC: 20 });
+  const look = (on: string, ph: number, smell: 'sour' | 'egg' = 'sour') =>
+    rake.did('peg.looked', on, { batch: filled.id, acidity: meter(ph), smell, temperatureC: 20 });
+  const strained = rake.did('peg.strained', '2026-06-10', { batch: filled.id, drained: litres(5), rest: 'nothing' });
+  const pour = (on: string, more: object = {}, of = raw.id) =>
+    rake.did('bed.fed', on, {
+      bed: of,
+      from: [{ batch: filled.id, volume: litres(0.2) }],
+      poured: litres(8),
+      way: 'soil',
+      ...more,
+    });
+  const ground = [raw, untold, filled, strained];
+  const answer = (entries: readonly Entry[], now: string, name = 'Raw') =>
+    pickList({ plot: fold([...ground, ...entries]), now }).find((one) => one.name === name);
+  const notHeld = [look('2026-06-05', 4.4), look('2026-06-07', 4.1), look('2026-06-09', 4.1)];
+
+  it('waits 120 days where the batch was not held', () => {
+    // 12 June + 120 days = 10 October
+    expect(answer([...notHeld, pour('2026-06-12')], '2026-07-01T09:00')).toMatchObject({
+      answer: 'wait',
+      tillOn: '2026-10-10',
+      why: 'not-held-raw',
+      source: 'nosb-2004',
+    });
+  });
+  it('waits 120 days where nobody wrote down what was poured', () => {
+    expect(answer([pour('2026-06-12', { from: [] })], '2026-07-01T09:00')).toMatchObject({
+      tillOn: '2026-10-10',
+      why: 'source-not-known',
+    });
+  });
+  it('waits 120 days where the leaves were sprayed', () => {
+    expect(answer([...notHeld, pour('2026-06-12', { way: 'leaf' })], '2026-07-01T09:00')?.why).toBe('sprayed-raw');
+  });
+  it('waits for the longest of two pours, not for the last', () => {
+    const held = [look('2026-06-03', 3.9), look('2026-06-05', 3.8), look('2026-06-09', 3.8)];
+    // Held from 10 June on: seven days at 20 °C after 3 June. The pour of 6 June came before that.
+    const both = answer([...held, pour('2026-06-06'), pour('2026-06-20')], '2026-06-25T09:00');
+    expect(both?.last?.held).toBe(true);
+    expect(both?.tillOn).toBe('2026-10-04');
+  });
+  it('waits longest once the batch is lost, though it was held when it was poured', () => {
+    const held = [look('2026-06-03', 3.9), look('2026-06-05', 3.8), look('2026-06-09', 3.8)];
+    const later = [look('2026-06-22', 5.6, 'egg'), look('2026-06-24', 6.2, 'egg')];
+    expect(answer([...held, pour('2026-06-20')], '2026-06-25T09:00')?.waitDays).toBe(14);
+    expect(answer([...held, ...later, pour('2026-06-20')], '2026-06-25T09:00')?.waitDays).toBe(120);
+  });
+  it('counts as eaten raw where nobody told, and says so', () => {
+    const fed = answer([...notHeld, pour('2026-06-12', {}, untold.id)], '2026-07-01T09:00', 'Untold');
+    expect(fed).toMatchObject({ answer: 'wait', eatenNotTold: true });
+  });
+  it('shows the working of its wait: 120 days less the 19 that passed', () => {
+    const working = answer([...notHeld, pour('2026-06-12')], '2026-07-01T09:00')?.working;
+    expect(working?.value).toBe(101);
+    expect(working?.sources).toEqual(['nosb-2004']);
+  });
+});
+
+describe('a date from its day', () => {
+  it.each([
+    // Days from 1 January 1970 by the POSIX day count: date -d @(days·86400).
+    [0, '1970-01-01'],
+    [11_016, '2000-02-29'],
+    [20_630, '2026-06-26'],
+    [-1, '1969-12-31'],
+  ])('%d is %s', (day, on) => {
+    expect(onDay(day)).toBe(on);
+  });
+});

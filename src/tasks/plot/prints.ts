@@ -1,0 +1,183 @@
+// What stands on paper: a tag for every bottle and standing pail, the card of the plot's cans for the shed wall, and the
+// shed sheet. Facts of the other tasks, put together; where a batch gives no dose, none is printed.
+
+import { pour } from '#engine/can/pour.ts';
+import type { Ratio } from '#engine/quantity/ratio.ts';
+import type { State } from '#engine/souring/reason.ts';
+import type { Plot } from '#journal/fold.ts';
+import { momentOf } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import { onDay } from './dates.ts';
+import { type Liquid, liquidsOf, usualLiquid } from './liquid.ts';
+import { type PegView, standingPegs } from './peg.ts';
+import { type PickBed, pickList } from './pick.ts';
+import { cansOf, keyholderOf, toolsOf } from './pour.ts';
+import { inWalkingOrder } from './round.ts';
+import { type ShelfBottle, shelf } from './shelf.ts';
+import { strengthFor } from './strength.ts';
+
+export interface PrintAsk {
+  readonly plot: Plot;
+  readonly now: string;
+  /** Whose spoons. */
+  readonly tag?: string | undefined;
+}
+
+/** Days from vent to vent, as the shelf counts them. @practice our caution, no source */
+const VENT_EVERY_DAYS = 7;
+/** Plants named on a tag; the rest are "and more". */
+const MOST_PLANTS = 2;
+
+/** One tag: it hangs on a bottle, or on the vessel of a peg that stands. */
+export interface Tag {
+  readonly of: 'bottle' | 'vessel';
+  readonly batch: string;
+  readonly peg: number;
+  /** Plants in it, the heaviest first: an id of the materials table, or a name. */
+  readonly plants: readonly { readonly material: string | undefined; readonly name: string | undefined }[];
+  readonly morePlants: boolean;
+  readonly filledOn: string;
+  readonly strainedOn: string | undefined;
+  readonly litres: number;
+  readonly state: State;
+  readonly held: boolean;
+  /** Undefined where nothing is poured from it, or it is no feed to keep. */
+  readonly useFirstOn: string | undefined;
+  readonly ratio: Ratio | undefined;
+  readonly ventOn: string | undefined;
+  /** Tags of beds that are eaten raw: never on their leaves. */
+  readonly rawBeds: readonly string[];
+}
+
+/** A tag for every bottle with something in it, then for every peg that stands. */
+export function tagsOf({ plot, now }: PrintAsk): readonly Tag[] {
+  const rawBeds = rawBedsOf(plot);
+  const liquids = liquidsOf(plot, now);
+  const ofBottles = shelf({ plot, now }).bottles.flatMap((bottle) => {
+    const batch = plot.batches.get(bottle.batch);
+    const liquid = liquids.find(({ id }) => id === bottle.id);
+    if (batch === undefined) return [];
+    return bottle.eachL
+      .filter((litres) => litres > 0)
+      .map((litres) => bottleTag({ bottle, batch, liquid, litres, rawBeds }));
+  });
+  const ofPegs = standingPegs(plot, now).map((view) => vesselTag(view, rawBeds));
+  return [...ofBottles, ...ofPegs];
+}
+
+function bottleTag(of: {
+  readonly bottle: ShelfBottle;
+  readonly batch: Batch;
+  readonly liquid: Liquid | undefined;
+  readonly litres: number;
+  readonly rawBeds: readonly string[];
+}): Tag {
+  const { bottle, batch, liquid, litres, rawBeds } = of;
+  const feeds = liquid?.state === 'ready';
+  return {
+    of: 'bottle',
+    ...whatIsIn(batch),
+    strainedOn: batch.strainings.at(-1)?.when.on.slice(0, 10),
+    litres,
+    state: liquid?.state ?? 'unknown',
+    held: liquid?.held ?? false,
+    useFirstOn: feeds && bottle.useFirst.keeping !== 'none' ? bottle.useFirst.likely : undefined,
+    ratio: feeds ? strengthFor({ kind: 'matched' }, liquid.plantsGPerL)?.ratio : undefined,
+    ventOn: onDay(momentOf(bottle.lastVentedOn).dateDay + VENT_EVERY_DAYS),
+    rawBeds,
+  };
+}
+
+function vesselTag({ batch, state, held }: PegView, rawBeds: readonly string[]): Tag {
+  return {
+    of: 'vessel',
+    ...whatIsIn(batch),
+    strainedOn: undefined,
+    litres: batch.presentL,
+    state,
+    held,
+    useFirstOn: undefined,
+    ratio: undefined,
+    ventOn: undefined,
+    rawBeds,
+  };
+}
+
+function whatIsIn(batch: Batch): Pick<Tag, 'batch' | 'peg' | 'plants' | 'morePlants' | 'filledOn'> {
+  const plants = [...batch.contents.parts].sort((a, b) => b.massKg - a.massKg);
+  return {
+    batch: batch.id,
+    peg: batch.peg,
+    plants: plants.slice(0, MOST_PLANTS).map(({ material, name }) => ({ material, name })),
+    morePlants: plants.length > MOST_PLANTS,
+    filledOn: batch.filled.on.slice(0, 10),
+  };
+}
+
+/** Beds that are eaten raw, and those of which nobody told. */
+function rawBedsOf(plot: Plot): readonly string[] {
+  return inWalkingOrder(plot)
+    .filter(({ eaten }) => eaten !== 'cooked' && eaten !== 'not-eaten')
+    .map(({ facts }) => facts.tag ?? facts.name ?? '');
+}
+
+/** One can of the card. */
+export interface CardCan {
+  readonly id: string;
+  readonly name: string;
+  readonly typed: string | undefined;
+  readonly volumeL: number;
+  readonly concentrateMl: number;
+}
+
+/** The card for the shed wall: the liquid that is in use, and what each can takes of it. */
+export interface CanWallCard {
+  readonly liquid: { readonly peg: number; readonly batch: string; readonly held: boolean } | undefined;
+  readonly ratio: Ratio | undefined;
+  readonly jugMl: number;
+  readonly cans: readonly CardCan[];
+  readonly rawBeds: readonly string[];
+}
+
+/** Cans on the card: what the plot owns, the smallest first. */
+const MOST_CANS = 3;
+
+export function canWallCard({ plot, now, tag }: PrintAsk): CanWallCard {
+  const liquid = usualLiquid(liquidsOf(plot, now));
+  const usable = liquid?.state === 'ready' ? liquid : undefined;
+  const ratio = usable && strengthFor({ kind: 'matched' }, usable.plantsGPerL)?.ratio;
+  const { spoon } = keyholderOf(plot, tag ?? '');
+  const cans = cansOf(plot).flatMap(({ id, name, typed, volumeL }) => {
+    if (volumeL === undefined || ratio === undefined) return [];
+    const { dose } = pour({ strength: { kind: 'ratio', ratio }, canL: volumeL, way: 'soil', spoon: spoon ?? null });
+    return dose === undefined ? [] : [{ id, name, typed, volumeL, concentrateMl: dose.perCan.concentrateMl }];
+  });
+  return {
+    liquid: usable && { peg: usable.peg, batch: usable.batch, held: usable.held },
+    ratio,
+    jugMl: toolsOf(plot).jugMl,
+    cans: cans.slice(-MOST_CANS),
+    rawBeds: rawBedsOf(plot),
+  };
+}
+
+/** The sheet for the shed door. */
+export interface ShedSheet {
+  readonly name: string | undefined;
+  readonly poisonLine: string | undefined;
+  readonly children: boolean;
+  readonly pegs: readonly PegView[];
+  readonly bottles: readonly ShelfBottle[];
+  readonly picks: readonly PickBed[];
+}
+
+export function shedSheet({ plot, now }: PrintAsk): ShedSheet {
+  return {
+    name: plot.facts.name,
+    poisonLine: plot.facts.poisonLine,
+    children: plot.facts.present?.includes('children') === true,
+    pegs: standingPegs(plot, now),
+    bottles: shelf({ plot, now }).bottles,
+    picks: pickList({ plot, now }),
+  };
+}

@@ -1,0 +1,73 @@
+// The questions of a record, each with the entries it is about and the answers that would settle it. An answer is an
+// entry that names those which stand; nothing is dropped by it. Sentences stand in words.
+
+import type { Entry, Kept } from '#journal/entry.ts';
+import { isSealed } from '#journal/entry.ts';
+import type { Plot } from '#journal/fold.ts';
+import type { Question } from '#journal/question.ts';
+import { questionSentences, questionWords as words } from '#words/en/questions.ts';
+import { sayEntry } from './record.ts';
+import { nameOf } from './record-names.ts';
+
+/** One answer that may be given: its words, and the ids that then stand. */
+export interface AnswerOffer {
+  readonly text: string;
+  readonly stands: readonly string[];
+}
+
+export interface OpenQuestion {
+  readonly key: string;
+  readonly sentence: string;
+  readonly about: readonly {
+    readonly id: string;
+    readonly on: string;
+    readonly by: string;
+    readonly sentence: string;
+  }[];
+  readonly offers: readonly AnswerOffer[];
+  /** Answers were given and disagree. */
+  readonly disagrees: boolean;
+}
+
+/** Every open question of the plot. */
+export function openQuestions(plot: Plot, entries: readonly Kept[]): readonly OpenQuestion[] {
+  if (plot.questions.length === 0) return [];
+  const asked = new Set(plot.questions.flatMap(({ about }) => about));
+  const byId = new Map<string, Entry>();
+  for (const kept of entries) if (asked.has(kept.id) && !isSealed(kept)) byId.set(kept.id, kept);
+  return plot.questions.map((question) => {
+    const about = question.about.flatMap((id) => byId.get(id) ?? []);
+    const { bed } = question.values;
+    const values = typeof bed === 'string' ? { ...question.values, bed: nameOf(bed, plot) } : question.values;
+    return {
+      key: question.key,
+      sentence: questionSentences[question.kind](values),
+      about: about.map((entry) => ({ id: entry.id, on: entry.on, by: entry.by, sentence: sayEntry(entry, plot) })),
+      offers: offersOf(question, about),
+      disagrees: question.answers.length > 1,
+    };
+  });
+}
+
+function offersOf({ kind, about }: Question, entries: readonly Entry[]): readonly AnswerOffer[] {
+  if (kind === 'twin-feeds') {
+    const byDevice = new Map<string, Entry[]>();
+    for (const entry of entries) byDevice.set(entry.device, [...(byDevice.get(entry.device) ?? []), entry]);
+    const tellings = [...byDevice.values()].map((own) => ({
+      text: words.only(own[0]?.by ?? ''),
+      stands: own.map(({ id }) => id),
+    }));
+    return [{ text: words.both, stands: about }, ...tellings];
+  }
+  if (kind === 'two-corrections') {
+    const corrections = entries.filter(({ replaces }) => replaces !== undefined && about.includes(replaces));
+    const first = entries.find((entry) => !corrections.includes(entry));
+    const takes = corrections.map(({ id, by }) => ({ text: words.thisVersion(by), stands: [id] }));
+    return first === undefined ? takes : [...takes, { text: words.original, stands: [first.id] }];
+  }
+  if (kind === 'correction-not-readable') {
+    const first = entries.find(({ replaces }) => replaces === undefined || !about.includes(replaces));
+    return first === undefined ? [] : [{ text: words.original, stands: [first.id] }];
+  }
+  return [{ text: words.letStand, stands: about }];
+}

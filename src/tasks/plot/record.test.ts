@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '#journal/entry.ts';
+import { fold } from '#journal/fold.ts';
+import { kinds } from '#journal/kinds/index.ts';
+import { kindNames, sentences } from '#words/en/record.ts';
+import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
+import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
+import { correctionTyped, entryFields, readCorrection, savedElsewhere, searchRecord } from './record.ts';
+
+const entries = gardenEntries();
+const plot = fold(entries);
+const garden = { plot, entries, plotId: DEMO_PLOT };
+
+describe('the record of the demo garden', () => {
+  it('has a sentence and a name for every kind of entry', () => {
+    expect(Object.keys(sentences).sort()).toEqual(Object.keys(kinds).sort());
+    expect(Object.keys(kindNames).sort()).toEqual(Object.keys(kinds).sort());
+  });
+  it('says every entry whole: no gap, no code, no id', () => {
+    const said = searchRecord(garden).acts.map(({ sentence }) => sentence);
+    expect(said).toHaveLength(entries.length);
+    expect(said.filter((one) => /undefined|NaN|\[object|\b[0-9a-f]{8}-|not in this record|:\s*\.$/.test(one))).toEqual(
+      [],
+    );
+  });
+  it('shows the newest act first', () => {
+    const days = searchRecord(garden).acts.map(({ on }) => on.slice(0, 10));
+    expect(days).toEqual([...days].sort().reverse());
+  });
+  it('finds the nine looks at peg 15, by kind and peg', () => {
+    expect(searchRecord(garden, { kind: 'peg.looked', peg: 15 }).acts).toHaveLength(9);
+  });
+  it('finds what was done on a bed, on a day, and by a word of a note', () => {
+    const tunnel = [...plot.beds.values()].find(({ facts }) => facts.tag === 'T')?.id ?? '';
+    const pours = searchRecord(garden, { bed: tunnel, day: '2026-07-04' }).acts;
+    expect(pours.map(({ by }) => by).sort()).toEqual(['Can', 'Rake']);
+    expect(searchRecord(garden, { text: 'TIP IT' }).acts.map(({ on }) => on.slice(0, 10))).toEqual(['2026-06-20']);
+  });
+  it('opens an entry field by field as typed', () => {
+    const filled = entries.find(
+      ({ kind, body }) => kind === 'peg.filled' && (body as { peg: number }).peg === 14,
+    ) as Entry;
+    const fields = entryFields(filled, plot).map(({ name, text }) => `${name}: ${text}`);
+    expect(fields).toContain('Weight of scraps, 1: 2.1 kg');
+    expect(fields).toContain('Weight of sugar, 1: 150 g');
+    expect(fields).toContain('Vessel: 12 L pail');
+  });
+});
+
+describe('a correction', () => {
+  const me = recorder();
+  const filled = me.did('peg.filled', '2026-06-01', { peg: 3, water: [{ volume: litres(5) }] });
+  const look = me.did('peg.looked', '2026-06-02T08:00', { batch: filled.id, acidity: meter(5.2) });
+
+  it('changes an amount, a reading, a day, and leaves the rest', () => {
+    const water = readCorrection(filled, { ...correctionTyped(filled), 'water.0.volume': '5,5 L' }, {});
+    expect(water).toMatchObject({
+      ok: true,
+      changed: true,
+      on: '2026-06-01',
+      body: { peg: 3, water: [{ volume: { typed: '5,5 L', volumeL: 5.5 } }] },
+    });
+    const typed = { ...correctionTyped(look), acidity: '4.2', smell: 'sour', 'on.date': '2026-06-03' };
+    expect(readCorrection(look, typed, {})).toMatchObject({
+      ok: true,
+      on: '2026-06-03T08:00',
+      body: { batch: filled.id, acidity: { typed: '4.2', ph: 4.2, by: 'meter' }, smell: 'sour' },
+    });
+  });
+  it('may leave a field out that was told', () => {
+    const read = readCorrection(look, { ...correctionTyped(look), acidity: '', surface: 'clear' }, {});
+    expect(read.ok && read.body).toEqual({ batch: filled.id, surface: 'clear' });
+  });
+  it('says when nothing was changed', () => {
+    expect(readCorrection(filled, correctionTyped(filled), {})).toMatchObject({ ok: true, changed: false });
+  });
+  it('tells all problems at once', () => {
+    const typed = { ...correctionTyped(filled), 'water.0.volume': '5', 'on.date': '2026-02-30' };
+    const read = readCorrection(filled, typed, {});
+    expect(!read.ok && [...read.troubles.keys()].sort()).toEqual(['on.date', 'water.0.volume']);
+  });
+  it('of a pour drops the cans that were counted for other litres', () => {
+    const pour = entries.find(({ kind }) => kind === 'bed.fed') as Entry;
+    const typed = correctionTyped(pour);
+    const read = readCorrection(pour, { ...typed, poured: '3 L' }, {});
+    expect(read.ok && 'cans' in read.body).toBe(false);
+    const later = readCorrection(pour, { ...typed, 'on.date': '2026-06-25' }, {});
+    expect(later.ok && 'cans' in later.body).toBe(true);
+  });
+  it.each([
+    'peg.looked',
+    'scraps.weighed',
+    'bed.fed',
+    'peg.filled',
+    'peg.strained',
+    'bottle.filled',
+    'water.reported',
+    'weather.typed',
+  ])('of %s starts from what stands, without a problem', (kind) => {
+    for (const entry of entries.filter((one) => one.kind === kind)) {
+      expect(readCorrection(entry, correctionTyped(entry), {})).toMatchObject({ ok: true, changed: false });
+    }
+  });
+});
+
+describe('entries that stand on this device alone', () => {
+  const [first] = entries;
+  const at = first?.at ?? '';
+  it('are due for a file after seven days, not before', () => {
+    expect(at.slice(0, 10)).toBe('2026-04-18');
+    const on = (nowAt: string) => savedElsewhere(entries.slice(0, 3), { lastFileAt: undefined, nowAt });
+    expect(on('2026-04-24T12:00:00.000Z')).toEqual({ days: 6, count: 3, isDue: false });
+    expect(on('2026-04-25T08:00:00.000Z')).toEqual({ days: 7, count: 3, isDue: true });
+  });
+  it('are none where the last file holds them all', () => {
+    const saved = savedElsewhere(entries, {
+      lastFileAt: '2027-01-01T00:00:00.000Z',
+      nowAt: '2027-03-01T00:00:00.000Z',
+    });
+    expect(saved).toEqual({ days: 0, count: 0, isDue: false });
+  });
+});

@@ -1,0 +1,78 @@
+// The shelf of the demo garden: litres left, dates with their range, vents, and what a round wants.
+
+import { describe, expect, it } from 'vitest';
+import { fold } from '#journal/fold.ts';
+import { gardenEntries } from '../demo/garden.ts';
+import { shelf } from './shelf.ts';
+
+const on = (day: string) => shelf({ plot: fold(gardenEntries(day)), now: `${day}T12:00` });
+
+describe('the shelf on the day peg 14 was bottled', () => {
+  const view = on('2026-06-20');
+  const [first] = view.bottles;
+
+  it('has seven bottles with 6.3 L, each at 0.9 of 1 L', () => {
+    expect(view.leftL.likely).toBeCloseTo(6.3, 9);
+    expect(first).toMatchObject({ peg: 14, count: 7, sizeL: 1 });
+    for (const litres of first?.eachL ?? []) expect(litres).toBeCloseTo(0.9, 9);
+  });
+  it('says use first by, between 22 days and the next summer', () => {
+    // tenfold fall at 18 °C: 30 × (10/30)^((18 − 4)/16) = 11.47 d, twice 22.9 d; 365 d; root of the product 91.5 d
+    expect(first?.useFirst).toMatchObject({
+      keeping: 'keeps',
+      low: '2026-07-12',
+      likely: '2026-09-19',
+      high: '2027-06-20',
+      daysLeft: 91,
+      age: 'in-date',
+    });
+  });
+  it('knows what a round wants: 69 L thinned', () => {
+    // 2 L/m² on 5.76 + 5.76 + 3.4 + 10 m² = 49.84 L, 12 pots 12 L, trial 3.6 m² 7.2 L
+    expect(view.round?.dilutedL).toBeCloseTo(49.84 + 12 + 7.2, 9);
+  });
+});
+
+describe('the shelf after a first round at 1 to 40', () => {
+  const view = on('2026-06-27');
+
+  it('wants 1.68 L of concentrate a round, and has litres for two more', () => {
+    // 69.04 L / 41 = 1.684 L
+    expect(view.round?.concentrateL).toBeCloseTo(69.04 / 41, 9);
+    expect(view.round?.rounds).toBe(Math.floor(view.inDateL / (69.04 / 41)));
+    expect(view.inDateL).toBeLessThan(6.3);
+  });
+  it('empties one bottle before the next: at most one is neither full nor empty', () => {
+    const each = view.bottles[0]?.eachL ?? [];
+    expect(each.filter((litres) => litres > 1e-9 && litres < 0.9 - 1e-9).length).toBeLessThanOrEqual(1);
+    expect(each.reduce((sum, litres) => sum + litres, 0)).toBeCloseTo(view.bottles[0]?.leftL.likely ?? 0, 9);
+  });
+  it('has the vent of the 23rd in its diary', () => {
+    expect(view.bottles[0]?.vents).toEqual([{ on: '2026-06-23T10:00', by: 'Can', found: 'hiss' }]);
+    expect(view.bottles[0]?.ventDue).toBe(false);
+  });
+});
+
+describe('the shelf late in the season', () => {
+  it('says that the bottles are past their date once it is over', () => {
+    expect(on('2026-09-19').bottles[0]?.useFirst.age).toBe('soon');
+    expect(on('2026-09-20').bottles[0]?.useFirst.age).toBe('past');
+    expect(on('2026-09-20').inDateL).toBe(0);
+  });
+  it('wants a vent after a week without one', () => {
+    // vented last on 7 July
+    expect(on('2026-07-13').bottles[0]?.ventDue).toBe(false);
+    expect(on('2026-07-14').bottles[0]?.ventDue).toBe(true);
+  });
+  it('keeps a pour that two phones told as a range of litres', () => {
+    const { leftL } = on('2026-07-05');
+    expect(leftL.high).toBeGreaterThan(leftL.low);
+  });
+});
+
+describe('an empty shelf', () => {
+  it('has nothing, and no round without beds', () => {
+    const view = shelf({ plot: fold([], 'new'), now: '2026-06-01T12:00' });
+    expect(view).toMatchObject({ bottles: [], inDateL: 0, emptied: [], round: undefined });
+  });
+});

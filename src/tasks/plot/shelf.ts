@@ -1,0 +1,245 @@
+// Bottles on the shelf today: litres left, dates to finish them, gas let out, and what was poured against what a round
+// wants. Amounts left come from the folded plot; how long a feed keeps is the engine's. What may be poured is the can's.
+
+import { type Keeping, useFirst } from '#engine/bottle/keep.ts';
+import { pailFigure } from '#engine/pail/figures.ts';
+import { point, type Range, sum } from '#engine/quantity/range.ts';
+import type { Ratio } from '#engine/quantity/ratio.ts';
+import type { State } from '#engine/souring/reason.ts';
+import { citation } from '#engine/tables/index.ts';
+import type { Plot } from '#journal/fold.ts';
+import type { Body } from '#journal/kinds/index.ts';
+import { type Moment, momentOf } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import type { Bottle } from '#journal/parts/bottles.ts';
+import { dateOfDay } from './line-dates.ts';
+import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
+import { pegView } from './peg.ts';
+
+/** What the shelf is asked: the plot, and the local date and time. */
+export interface ShelfAsk {
+  readonly plot: Plot;
+  readonly now: string;
+}
+
+/** Warmth taken for a bottle of which none was told: a hot shed, so that the date is rather too early. @practice our caution, no source */
+export const UNTOLD_C = 30;
+/** Days without a vent after which a bottle wants a hand; a bottle that vents by itself is looked at too. @practice our caution, no source */
+const VENT_EVERY_DAYS = 7;
+/** Days before the date within which a bottle is used before all others. @practice our caution, no source */
+const SOON_DAYS = 14;
+
+/** 'past' = after its date · 'soon' = within a fortnight of it · 'no-date' = not a feed to keep. */
+export type Age = 'in-date' | 'soon' | 'past' | 'no-date';
+
+/** The dates of one group of bottles: use it first by `likely`, between `low` and `high`. */
+export interface UseFirstDates {
+  readonly keeping: Keeping;
+  readonly low: string;
+  readonly likely: string;
+  readonly high: string;
+  readonly daysLeft: number;
+  readonly age: Age;
+  /** What the dates rest on, as used. */
+  readonly ph: number | undefined;
+  readonly temperatureC: number;
+  readonly temperatureTold: boolean;
+  readonly state: State;
+}
+
+/** One opened or unopened bottle of a group, fullest first. */
+export interface ShelfBottle {
+  readonly id: string;
+  readonly peg: number;
+  readonly batch: string;
+  readonly label: string | undefined;
+  readonly place: string | undefined;
+  readonly cap: Body<'bottle.filled'>['cap'];
+  readonly material: Body<'bottle.filled'>['material'];
+  readonly count: number;
+  /** What one holds to the brim. */
+  readonly sizeL: number;
+  readonly filledL: number;
+  readonly leftL: Range;
+  /** Litres in each bottle, fullest first, as if they were emptied one after the other. */
+  readonly eachL: readonly number[];
+  readonly filledOn: string;
+  readonly useFirst: UseFirstDates;
+  readonly vents: readonly {
+    readonly on: string;
+    readonly by: string;
+    readonly found: Body<'bottle.vented'>['found'];
+  }[];
+  readonly lastVentedOn: string;
+  readonly ventDue: boolean;
+}
+
+/** What one round over the beds takes, and how many the shelf holds. */
+export interface RoundWant {
+  /** Diluted feed on all beds and pots that are fed, litres. */
+  readonly dilutedL: number;
+  /** Concentrate for that; undefined where neither a dilution nor a strength is known. */
+  readonly concentrateL: number | undefined;
+  /** As poured last; undefined where nothing was poured, and the strength aimed at counts. */
+  readonly ratio: Ratio | undefined;
+  readonly aimGPerL: number;
+  readonly strengthGPerL: number | undefined;
+  /** Whole rounds that the litres in date cover; undefined where that is not known. */
+  readonly rounds: number | undefined;
+  readonly everyDays: number;
+  /** Source of the strength aimed at. */
+  readonly source: string;
+}
+
+export interface ShelfView {
+  readonly bottles: readonly ShelfBottle[];
+  readonly leftL: Range;
+  /** Litres left that are in date and of a batch neither lost nor unknown. */
+  readonly inDateL: number;
+  readonly emptied: readonly {
+    readonly id: string;
+    readonly peg: number;
+    readonly on: string;
+    readonly filledL: number;
+  }[];
+  readonly round: RoundWant | undefined;
+}
+
+/** The shelf as it stands. */
+export function shelf({ plot, now }: ShelfAsk): ShelfView {
+  const standing = [...plot.bottles.values()].filter(({ emptied }) => emptied === undefined);
+  const bottles = standing
+    .map((bottle) => shelfBottle(bottle, plot, now))
+    .sort((a, b) => compare(a.useFirst.likely, b.useFirst.likely) || a.peg - b.peg || compare(a.id, b.id));
+  const inDate = bottles.filter(({ useFirst: { age } }) => age === 'in-date' || age === 'soon');
+  const inDateL = inDate.reduce((litres, { leftL }) => litres + leftL.likely, 0);
+  return {
+    bottles,
+    leftL: bottles.length > 0 ? sum(bottles.map(({ leftL }) => leftL)) : point(0),
+    inDateL,
+    emptied: [...plot.bottles.values()].flatMap(({ id, peg, emptied, filledL }) =>
+      emptied === undefined ? [] : [{ id, peg, on: emptied.on, filledL }],
+    ),
+    round: roundWant(plot, now, inDate, inDateL),
+  };
+}
+
+function shelfBottle(bottle: Bottle, plot: Plot, now: string): ShelfBottle {
+  const { body } = bottle.act;
+  const sizeL = Math.max(body.size?.volumeL ?? 0, body.filled.volumeL);
+  const sinceVentDays = momentOf(now).dateDay - bottle.lastVented.dateDay;
+  return {
+    id: bottle.id,
+    peg: bottle.peg,
+    batch: bottle.batch,
+    label: body.label,
+    place: body.place,
+    cap: body.cap,
+    material: body.material,
+    count: bottle.count,
+    sizeL,
+    filledL: bottle.filledL,
+    leftL: bottle.leftL,
+    eachL: eachOf(bottle.leftL.likely, bottle.count, body.filled.volumeL),
+    filledOn: bottle.act.when.on,
+    useFirst: useFirstDates(bottle, plot, now),
+    vents: bottle.vents.map(({ when, by, body: { found } }) => ({ on: when.on, by, found })),
+    lastVentedOn: bottle.lastVented.on,
+    ventDue: sinceVentDays >= VENT_EVERY_DAYS,
+  };
+}
+
+/** Litres in each bottle where one is emptied before the next is opened. @arithmetic */
+function eachOf(leftL: number, count: number, fullL: number): readonly number[] {
+  return Array.from({ length: count }, (_, i) => Math.min(fullL, Math.max(0, leftL - i * fullL)));
+}
+
+/** The dates of a group of bottles, from the straining its liquid came from. */
+export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirstDates {
+  const batch = plot.batches.get(bottle.batch);
+  const from = bottle.strained ?? bottle.act.when;
+  const state = batch === undefined ? 'unknown' : stateAt(batch, from, plot);
+  const ph = batch && phAt(batch, from);
+  const told = bottle.act.body.temperatureC ?? (batch && pegView({ plot, batch, now: from.on }).temperature?.meanC);
+  const temperatureC = told ?? UNTOLD_C;
+  const found = useFirst({
+    finalPh: ph ?? Number.NaN,
+    temperatureC,
+    sound: state !== 'lost' && state !== 'unknown',
+  });
+  const likelyDay = from.dateDay + Math.floor(found.days.likely);
+  const daysLeft = likelyDay - momentOf(now).dateDay;
+  return {
+    keeping: found.keeping,
+    low: dateOfDay(from.dateDay + Math.floor(found.days.low)),
+    likely: dateOfDay(likelyDay),
+    high: dateOfDay(from.dateDay + Math.floor(found.days.high)),
+    daysLeft,
+    age: found.keeping === 'none' ? 'no-date' : daysLeft < 0 ? 'past' : daysLeft <= SOON_DAYS ? 'soon' : 'in-date',
+    ph,
+    temperatureC,
+    temperatureTold: told !== undefined,
+    state,
+  };
+}
+
+/** The word for a batch as it stood at a moment: what was bottled then stays what it was. */
+export function stateAt(batch: Batch, at: Moment, plot: Plot): State {
+  return pegView({ plot, batch, now: at.on }).state;
+}
+
+/** Acidity at straining as read then, else as last read before it; the higher of the two counts. */
+function phAt(batch: Batch, at: Moment): number | undefined {
+  const strained = batch.strainings.findLast(({ when }) => when.wallMinute <= at.wallMinute)?.body.acidity?.ph;
+  const looked = batch.looks.findLast(
+    ({ when, body }) => body.acidity !== undefined && when.wallMinute <= at.wallMinute,
+  )?.body.acidity?.ph;
+  return strained ?? looked;
+}
+
+/**
+ * One round over the beds, and how many the shelf holds: thinned as it was poured last, else to the strength of a
+ * published nettle feed.
+ * @arithmetic litres of feed × share of concentrate
+ */
+function roundWant(plot: Plot, now: string, bottles: readonly ShelfBottle[], inDateL: number): RoundWant | undefined {
+  const round = roundOf(plot, now.slice(0, 10));
+  if (!(round.wantedL > 0)) return undefined;
+  const aim = pailFigure('strength', 'leafStrengthGPerL');
+  const strengthGPerL = meanLeafStrength(plot, bottles);
+  const aimedL = strengthGPerL === undefined ? undefined : round.wantedL * Math.min(1, aim.likely / strengthGPerL);
+  const concentrateL = round.concentrateL ?? aimedL;
+  return {
+    dilutedL: round.wantedL,
+    concentrateL,
+    ratio: round.ratio,
+    aimGPerL: aim.likely,
+    strengthGPerL,
+    rounds: concentrateL !== undefined && concentrateL > 0 ? Math.floor(inDateL / concentrateL) : undefined,
+    everyDays: ROUND_EVERY_DAYS,
+    source: citation(aim.source),
+  };
+}
+
+/** Plants in a litre of what is on the shelf, by the litres left of each batch. @arithmetic */
+function meanLeafStrength(plot: Plot, bottles: readonly ShelfBottle[]): number | undefined {
+  let grams = 0;
+  let litres = 0;
+  for (const { batch, leftL } of bottles) {
+    const found = plot.batches.get(batch);
+    if (found === undefined) continue;
+    grams += leftL.likely * leafStrength(found);
+    litres += leftL.likely;
+  }
+  return litres > 0 && Number.isFinite(grams) ? grams / litres : undefined;
+}
+
+/** Grams of plant in a litre of the batch as filled. @arithmetic */
+function leafStrength({ contents }: Batch): number {
+  const plantsKg = contents.parts.reduce((total, { massKg }) => total + massKg, 0);
+  return (1000 * plantsKg) / (plantsKg + contents.waterL + contents.starterL);
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a === b ? 0 : 1;
+}

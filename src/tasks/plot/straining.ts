@@ -1,0 +1,345 @@
+// A batch strained: the question that the word `strain` is asked, made from the batch's own contents and looks, and what
+// the liquid may be used for. The bottles and the acts are straining-acts.ts; every figure is the engine's.
+
+import { batchLiquidL } from '#engine/bottle/liquid.ts';
+import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
+import { resolvePart } from '#engine/scraps/resolve.ts';
+import { sugarProduct } from '#engine/scraps/sugar.ts';
+import type { Judgement } from '#engine/souring/judge.ts';
+import type { ReadBy } from '#engine/souring/look.ts';
+import { material } from '#engine/tables/index.ts';
+import type { Working } from '#engine/working/working.ts';
+import type { Plot } from '#journal/fold.ts';
+import type { Body } from '#journal/kinds/index.ts';
+import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import { type BatchPart, LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
+import type { Caution } from '../caution.ts';
+import { fit } from '../fit.ts';
+import type { PortionIn } from '../portion.ts';
+import type { Problem } from '../problem.ts';
+import { explainStrain, type StrainResult, strain } from '../strain.ts';
+import { UNTOLD_ALKALINITY_MEQ_PER_L } from './fill.ts';
+import { dateOfDay } from './line-dates.ts';
+import { type PegView, pegView } from './peg.ts';
+import { UNTOLD_C } from './shelf.ts';
+
+/** Dry matter of a part that no table knows: from cucumber to stalks. @practice our caution, no source */
+const UNTOLD_DRY_MATTER = { low: 0.05, likely: 0.12, high: 0.35 };
+/** The question needs some water; a batch without any is asked with a drop. @arithmetic */
+const DROP_L = 1e-6;
+/** Below this what is left in the pail is what clings to it. @practice */
+const LEAST_TO_BOTTLE_L = 0.05;
+
+/** The bottles a liquid is meant for, all filled alike. */
+export interface BottlePlan {
+  readonly sizeL: number;
+  readonly filledL: number;
+  readonly count: number;
+  readonly cap: Body<'bottle.filled'>['cap'];
+  readonly material: Body<'bottle.filled'>['material'];
+  readonly temperatureC?: number | undefined;
+}
+
+/** What was measured at the straining; nothing of it for a batch that was strained before and waits for bottles. */
+export interface StrainingAsk {
+  readonly plot: Plot;
+  readonly batch: Batch;
+  readonly now: string;
+  readonly drainedL?: number | undefined;
+  readonly solidsKg?: number | undefined;
+  readonly acidity?: { readonly ph: number; readonly by: ReadBy } | undefined;
+  /** Tag of whoever reads it. */
+  readonly by?: string | undefined;
+  readonly bottle?: BottlePlan | undefined;
+}
+
+/** What the liquid may be used for. */
+export interface LiquidUse {
+  readonly kind:
+    | 'lost'
+    | 'lot-not-for-liquid'
+    | 'unknown'
+    | 'doubtful'
+    | 'not-sour'
+    | 'not-ready'
+    | 'cooked-only'
+    | 'held';
+  /** When it counts as held if nothing turns, while that clock runs. */
+  readonly heldOn: string | undefined;
+  readonly notHeldDays: number;
+  readonly rawDays: number;
+}
+
+/** One thing of the sum, kilograms. */
+export interface SumPart {
+  readonly kind: 'plants' | 'water' | 'sugar' | 'starter' | 'liquid' | 'solids' | 'missing' | 'too-much';
+  readonly massKg: number;
+}
+
+export interface StrainingAnswer {
+  readonly day: number;
+  readonly strain: StrainResult;
+  readonly inParts: readonly SumPart[];
+  readonly outParts: readonly SumPart[];
+  /** Positive: missing. Negative: more came out than went in. */
+  readonly missingKg: number;
+  readonly ph: { readonly ph: number; readonly from: 'now' | 'before' };
+  readonly temperatureC: number;
+  readonly temperatureTold: boolean;
+  readonly judgement: Judgement;
+  readonly use: LiquidUse;
+  /** Sugar that may be left, at most; undefined where it cannot be told. */
+  readonly sugarLeftGPerL: number | undefined;
+  /** Use it first by, from today. */
+  readonly useFirst: { readonly low: string; readonly likely: string; readonly high: string };
+  readonly toBottleL: number;
+  readonly stops: readonly Caution[];
+  /** Parts that no table knows, whose dry matter was taken as something. */
+  readonly unknownParts: readonly string[];
+}
+
+export type Strained =
+  | { readonly ok: true; readonly value: StrainingAnswer }
+  | { readonly ok: false; readonly needs: readonly ('drained' | 'ph')[]; readonly problems: readonly Problem[] };
+
+/** Litres that were drained before and are in no bottle, bed or starter yet. */
+export function waitingForBottlesL({ liquid }: Batch): number {
+  return liquid.leftL >= LEAST_TO_BOTTLE_L ? liquid.leftL : 0;
+}
+
+/** What came out, and what for. */
+export function straining(ask: StrainingAsk): Strained {
+  const { batch } = ask;
+  const ph = phOf(ask);
+  const drainedL = drainedOf(ask);
+  const needs = [...(drainedL > 0 ? [] : (['drained'] as const)), ...(ph === undefined ? (['ph'] as const) : [])];
+  if (ph === undefined || needs.length > 0) return { ok: false, needs, problems: [] };
+  const peg = pegOf(ask);
+  const { judgement } = peg;
+  const sugarLeftGPerL = sugarLeft(ask, ph.ph);
+  const answer = strain(questionOf(ask, { finalPh: ph.ph, peg, sugarLeftGPerL }));
+  if (!answer.ok) return { ok: false, needs: [], problems: answer.problems };
+  const result = answer.value;
+  const { balance } = result;
+  const from = strainedAt(ask).dateDay;
+  const on = (days: number) => dateOfDay(from + Math.floor(days));
+  const { low, likely, high } = result.useFirst.days;
+  return {
+    ok: true,
+    value: {
+      day: dayOf(ask),
+      strain: result,
+      ...sumOf(ask, balance),
+      missingKg: balance.inKg - balance.outKg,
+      ph,
+      temperatureC: peg.temperature?.meanC ?? UNTOLD_C,
+      temperatureTold: peg.temperature !== undefined,
+      judgement,
+      use: useOf(peg, result),
+      sugarLeftGPerL,
+      useFirst: { low: on(low), likely: on(likely), high: on(high) },
+      toBottleL: batch.liquid.leftL + (ask.drainedL ?? 0),
+      stops: result.cautions.filter(({ level }) => level === 'stop'),
+      unknownParts: batch.contents.parts
+        .filter((part) => !isKnown(part))
+        .map((part) => part.name ?? part.material ?? ''),
+    },
+  };
+}
+
+/** The workings of the answer. */
+export function explainStraining(ask: StrainingAsk): readonly Working[] {
+  const ph = phOf(ask);
+  if (ph === undefined) return [];
+  const told = { finalPh: ph.ph, peg: pegOf(ask), sugarLeftGPerL: sugarLeft(ask, ph.ph) };
+  return explainStrain(questionOf(ask, told));
+}
+
+interface Worked {
+  readonly finalPh: number;
+  readonly peg: PegView;
+  readonly sugarLeftGPerL: number | undefined;
+}
+
+/** The question of the word `strain`, from what is known of the batch. */
+function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked): unknown {
+  const { batch, plot, bottle } = ask;
+  const { contents } = batch;
+  return {
+    plants: contents.parts.map(portionOf),
+    water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: alkalinityOf(plot, batch) },
+    sugar: sugarOf(batch),
+    starterL: contents.starterL,
+    days: dayOf(ask),
+    temperatureC: peg.temperature?.meanC ?? UNTOLD_C,
+    finalPh,
+    drainedL: drainedOf(ask),
+    solidsKg: batch.strainings.reduce((total, one) => total + one.solidsKg, 0) + (ask.solidsKg ?? 0),
+    state: peg.state,
+    ...(bottle === undefined
+      ? {}
+      : {
+          bottle: {
+            volumeL: bottle.sizeL,
+            filledL: bottle.filledL,
+            cap: bottle.cap,
+            material: bottle.material,
+            ...(sugarLeftGPerL === undefined ? {} : { sugarLeftGPerL }),
+            ...(bottle.temperatureC === undefined ? {} : { temperatureC: bottle.temperatureC }),
+          },
+        }),
+  };
+}
+
+function isKnown({ material: id, analysis }: BatchPart): boolean {
+  return (id !== undefined && material(id) !== undefined) || analysis?.dryMatter !== undefined;
+}
+
+function portionOf(part: BatchPart): PortionIn {
+  const { material: id, name, treated, analysis, massKg } = part;
+  const row = id === undefined ? undefined : material(id);
+  return {
+    ...(analysis ?? {}),
+    ...(row === undefined ? {} : { material: row.id }),
+    ...(isKnown(part) ? {} : { dryMatter: UNTOLD_DRY_MATTER }),
+    ...(name === undefined ? (row === undefined && id !== undefined ? { name: id } : {}) : { name }),
+    ...(treated === undefined ? {} : { treated }),
+    massKg,
+  };
+}
+
+/** The sugars as one: that of which there was most, with the weight of all. */
+function sugarOf({ contents }: Batch): { readonly product: string; readonly massKg: number } {
+  const most = [...contents.sugar].sort((a, b) => b.massKg - a.massKg)[0];
+  const known = most !== undefined && sugarProduct(most.product) !== undefined;
+  return {
+    product: known ? most.product : 'white-sugar',
+    massKg: contents.sugar.reduce((total, { massKg }) => total + massKg, 0),
+  };
+}
+
+function alkalinityOf(plot: Plot, { contents }: Batch): number {
+  const told = contents.waters.flatMap((id) => {
+    const report = plot.waters.find((one) => one.id === id)?.body.alkalinity;
+    return report === undefined ? [] : [report.alkalinityMeqPerL];
+  });
+  return told.length > 0 ? Math.max(...told) : UNTOLD_ALKALINITY_MEQ_PER_L;
+}
+
+/** When it was strained: now, or the last time for a batch that stands empty. */
+function strainedAt({ batch, drainedL, now }: StrainingAsk): Moment {
+  return drainedL === undefined ? (batch.strainings.at(-1)?.when ?? momentOf(now)) : momentOf(now);
+}
+
+/** Day of the batch on which it is strained, or was last. @arithmetic */
+export function dayOf(ask: StrainingAsk): number {
+  return Math.max(0, daysIn(ask.plot.facts.timeZone)(ask.batch.filled, strainedAt(ask)));
+}
+
+function drainedOf({ batch, drainedL }: StrainingAsk): number {
+  return batch.liquid.drainedL + (drainedL ?? 0);
+}
+
+/** Acidity as read now, else as read at the last straining or the last look. */
+function phOf({ batch, acidity }: StrainingAsk): StrainingAnswer['ph'] | undefined {
+  if (acidity !== undefined) return { ph: acidity.ph, from: 'now' };
+  const strained = batch.strainings.at(-1)?.body.acidity?.ph;
+  const looked = batch.looks.findLast(({ body }) => body.acidity !== undefined)?.body.acidity?.ph;
+  const ph = strained ?? looked;
+  return ph === undefined ? undefined : { ph, from: 'before' };
+}
+
+/** The peg as its own sheet has it, with the reading taken now as one more of the straining. */
+function pegOf(ask: StrainingAsk): PegView {
+  const { plot, batch, acidity, now } = ask;
+  if (acidity === undefined) return pegView({ plot, batch, now });
+  const when = momentOf(now);
+  const body: Body<'peg.strained'> = {
+    batch: batch.id,
+    drained: { typed: '', volumeL: ask.drainedL ?? 0 },
+    rest: 'stays',
+    acidity: { typed: '', ...acidity },
+  };
+  const reading = {
+    id: '',
+    day: dayOf(ask),
+    when,
+    by: ask.by ?? '',
+    drainedL: 0,
+    solidsKg: 0,
+    unexplainedKg: undefined,
+  };
+  return pegView({ plot, now, batch: { ...batch, strainings: [...batch.strainings, { ...reading, body }] } });
+}
+
+/**
+ * Sugar that may be left in a litre, at most: all that went in and that the plants brought, less the least that the
+ * acid found took.
+ *
+ *   left = (own, high end + added − taken by the acid, low end) / liquid
+ *
+ * @arithmetic on the figures of the word `fit`; that yeast took none is our caution, no source
+ */
+function sugarLeft(ask: StrainingAsk, finalPh: number): number | undefined {
+  const { batch, plot } = ask;
+  const { contents } = batch;
+  const waterL = Math.max(contents.waterL + contents.starterL, DROP_L);
+  const plants = contents.parts.map(portionOf);
+  const asked = fit({
+    vessel: { volumeL: 2000, gasRoom: 0 },
+    plants,
+    water: { volumeL: waterL, alkalinityMeqPerL: alkalinityOf(plot, batch) },
+    sugar: sugarOf(batch),
+    targetPh: Math.min(12, Math.max(2, finalPh)),
+  });
+  if (!asked.ok) return undefined;
+  const { ownHexoseBandG, addedHexoseG, neededHexoseBandG } = asked.value.sugar;
+  const liquidL = batchLiquidL({
+    plants: plants.map(resolvePart),
+    waterL: contents.waterL,
+    starterL: contents.starterL,
+  });
+  const left = Math.max(0, ownHexoseBandG.high + addedHexoseG - neededHexoseBandG.low) / liquidL;
+  return Number.isFinite(left) ? left : undefined;
+}
+
+function sumOf(
+  { batch, solidsKg }: StrainingAsk,
+  balance: StrainResult['balance'],
+): Pick<StrainingAnswer, 'inParts' | 'outParts'> {
+  const { contents } = batch;
+  const total = (list: readonly { readonly massKg: number }[]) => list.reduce((sum, { massKg }) => sum + massKg, 0);
+  const missingKg = balance.inKg - balance.outKg;
+  const offKg = batch.strainings.reduce((sum, one) => sum + one.solidsKg, 0) + (solidsKg ?? 0);
+  const seen = (part: SumPart) => part.massKg > 0;
+  return {
+    inParts: [
+      { kind: 'plants' as const, massKg: total(contents.parts) },
+      { kind: 'water' as const, massKg: contents.waterL },
+      { kind: 'sugar' as const, massKg: total(contents.sugar) },
+      { kind: 'starter' as const, massKg: contents.starterL * LIQUID_KG_PER_L },
+      { kind: 'too-much' as const, massKg: -missingKg },
+    ].filter(seen),
+    outParts: [
+      { kind: 'liquid' as const, massKg: balance.outKg - offKg },
+      { kind: 'solids' as const, massKg: offKg },
+      { kind: 'missing' as const, massKg: missingKg },
+    ].filter(seen),
+  };
+}
+
+function useOf(peg: PegView, result: StrainResult): LiquidUse {
+  const rules = new Set(result.cautions.map(({ rule }) => rule));
+  const { state, held, heldOn } = peg;
+  const kind = (): LiquidUse['kind'] => {
+    if (state === 'lost') return 'lost';
+    if (rules.has('strained-lot-not-for-liquid') || rules.has('weedkiller-unknown')) return 'lot-not-for-liquid';
+    if (state === 'unknown') return 'unknown';
+    if (state === 'doubtful') return 'doubtful';
+    if (rules.has('strained-not-sour')) return 'not-sour';
+    if (state !== 'ready' || rules.has('strained-before-ready')) return 'not-ready';
+    return held ? 'held' : 'cooked-only';
+  };
+  return { kind: kind(), heldOn, notHeldDays: NOT_HELD_DAYS, rawDays: RAW_SOIL_DAYS };
+}

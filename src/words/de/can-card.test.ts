@@ -1,0 +1,30 @@
+// Every rule that may stand on the can card has a sentence in both languages.
+import { describe, expect, it } from 'vitest';
+import { batchRules } from '#engine/rules/batch.ts';
+import { bedRules, hourRules } from '#engine/rules/bed.ts';
+import { canRules } from '#engine/rules/can.ts';
+import { canCard as english } from '../en/can-card.ts';
+import { canCard as german } from './can-card.ts';
+
+const ids = [...batchRules, ...canRules, ...bedRules, ...hourRules].map(({ id }) => id);
+
+describe('the can card in two languages', () => {
+  it.each([
+    ['English', english],
+    ['German', german],
+  ])('has a sentence for every rule in %s', (_, words) => {
+    for (const id of ids) {
+      const said = (words.cautions as Record<string, (values: object) => string>)[id]?.({ peg: 14, days: 14, n: 40 });
+      expect(said, id).toMatch(/\w{3}/);
+    }
+  });
+  it('has as many steps in both, five at most', () => {
+    expect(german.howSteps).toHaveLength(english.howSteps.length);
+    expect(german.howSteps.length).toBeLessThanOrEqual(5);
+  });
+  it('writes a decimal comma in German, and never breaks a figure from its unit', () => {
+    expect(german.litres(11.52)).toBe('11,5\u00a0L');
+    expect(english.litres(11.52)).toBe('11.5\u00a0L');
+    expect(german.ml(243.9)).toBe('244\u00a0mL');
+  });
+});

@@ -1,0 +1,278 @@
+// Die Kannenkarte auf Deutsch: the can card in German, with the same keys as en/can-card.ts; the compiler checks them.
+// The sentences of every rule that may stand on the card are here too.
+
+import type { Measure } from '#engine/can/measures.ts';
+import type { SpoonCountry } from '#engine/quantity/units.ts';
+import type { Values } from '#engine/rules/rule.ts';
+import type { CanCardWords, RatioSaid } from '../en/can-card.ts';
+
+const NBSP = '\u00a0';
+const n = (values: Values, key: string) => Number(values[key]);
+const peg = (v: Values) => (v.peg ? `Pflock ${v.peg}` : 'dieser Ansatz');
+const Peg = (v: Values) => (v.peg ? `Pflock ${v.peg}` : 'Dieser Ansatz');
+
+/** A figure with a decimal comma. */
+function figure(value: number, decimals?: number): string {
+  if (!Number.isFinite(value)) return 'unbekannt';
+  const places = decimals ?? (Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 10 ? 1 : 2);
+  const text = value.toFixed(places);
+  return (decimals === undefined && places > 0 ? text.replace(/\.?0+$/, '') : text).replace('.', ',');
+}
+const unit = (value: number, name: string, decimals?: number) => figure(value, decimals) + NBSP + name;
+const ml = (volumeMl: number) => unit(volumeMl, 'mL', volumeMl >= 20 ? 0 : volumeMl >= 2 ? 1 : 2);
+const ratio = ({ n: parts, reading }: RatioSaid) =>
+  reading === 'in' ? `1 Teil in ${figure(parts)} Teilen fertig` : `1 zu ${figure(parts)} Wasser`;
+const EC = 'dS/m';
+const spoons: Readonly<Record<SpoonCountry, string>> = {
+  us: 'US',
+  metric: 'metrisch, 15 mL',
+  uk: 'alt-britisch, 17,8 mL',
+  au: 'australisch, 20 mL',
+};
+
+const WEEKDAYS = ['So', 'Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa'];
+const MONTHS = ['Jan.', 'Feb.', 'März', 'Apr.', 'Mai', 'Juni', 'Juli', 'Aug.', 'Sept.', 'Okt.', 'Nov.', 'Dez.'];
+
+function date(on: string, today: string): string {
+  const [year = 0, month = 1, day = 1] = on.slice(0, 10).split('-').map(Number);
+  const weekday = WEEKDAYS[new Date(Date.UTC(year, month - 1, day)).getUTCDay()];
+  const text = `${weekday} ${day}.${NBSP}${MONTHS[month - 1]}`;
+  return today.slice(0, 4) === on.slice(0, 4) ? text : `${text} ${year}`;
+}
+
+function measure(one: Measure): string {
+  const rounded = Math.round(one.errorPercent * 10) / 10;
+  const off = rounded === 0 ? '' : ` (${rounded > 0 ? '+' : '−'}${unit(Math.abs(rounded), '%', 1)})`;
+  switch (one.tool) {
+    case 'jug':
+      return `Messbecher: ${unit(one.count, 'mL', 0)}${off}`;
+    case 'syringe':
+      return `Spritze 20 mL: zusammen ${unit(one.count, 'mL', 1)}${off}`;
+    case 'tablespoon':
+    case 'teaspoon':
+      return `${one.countText} ${one.tool === 'tablespoon' ? 'Esslöffel' : 'Teelöffel'} (${spoons[one.spoon]})${off}`;
+    case 'mix':
+      return `eine Vormischung für ${one.count} Kannen: ${ml(one.concentrateMl)} Ansatz, mit Wasser auf ${ml(one.mixMl)}, davon ${ml(one.eachMl)} in jede Kanne`;
+  }
+}
+
+const cautions: Readonly<Record<string, (values: Values) => string>> = {
+  'batch-none': () =>
+    'Kein Ansatz genannt: das sind nur Mengen. Gieße nur, was einen Pflock hat und als fertig beurteilt wurde.',
+  'batch-no-peg': () =>
+    'Keine Menge für ein Glas ohne Pflock. Miss den pH-Wert und rieche mit ausgestrecktem Arm, niemals kosten. Kennt es niemand, kommt es auf den Kompost, fern von Gräben und Brunnen.',
+  'batch-lost': (v) =>
+    `Keine Menge: ${peg(v)} ist verdorben. Auf kein Beet gießen. Mit trockenem Laub auf den Kompost schichten, fern von Gräben und Brunnen, nach den örtlichen Regeln.`,
+  'batch-unknown': (v) =>
+    `Keine Menge: wie es um ${peg(v)} steht, ist nicht bekannt, und das zählt nie als gut. Sieh nach und miss den Säuregrad, oder auf den Kompost damit.`,
+  'batch-souring': (v) =>
+    `Warten: ${peg(v)} säuert noch. Gieße erst, wenn zwei Messungen im Abstand von 48 Stunden ihn fertig zeigen.`,
+  'batch-slow': (v) => `Warten: ${peg(v)} ist langsam und noch nicht sauer genug. Ein wärmerer Platz hilft.`,
+  'batch-doubtful': (v) =>
+    `Warten: ${peg(v)} ist zweifelhaft. Hole innerhalb von 24 Stunden eine zweite Nase und eine zweite Messung.`,
+  'batch-not-held': (v) =>
+    `${Peg(v)} ist fertig, aber noch nicht lange genug bei pH 4,0 oder darunter. Bis dahin nur auf Beete, deren nächste Ernte gekocht wird oder mehr als ${unit(n(v, 'days'), 'Tage', 0)} entfernt ist.`,
+  'batch-not-held-raw-bed': (v) =>
+    `Noch nicht auf dieses Beet: es wird roh gegessen, und ${peg(v)} ist noch nicht lange genug sauer. Warte, oder gieße ein Beet, das gekocht oder erst in mehr als ${unit(n(v, 'days'), 'Tagen', 0)} geerntet wird.`,
+  'raw-bed-picked-soon': (v) =>
+    v.toPickDays === undefined
+      ? `Wann wird hier geerntet? Was roh gegessen wird, wartet ${unit(n(v, 'days'), 'Tage', 0)} nach dem Gießen auf den Boden; örtliche Regeln können mehr verlangen.`
+      : `Mit diesem Beet warten: es wird roh gegessen und in ${unit(n(v, 'toPickDays'), 'Tagen', 0)} geerntet. Gieße nur, wenn die Ernte ${unit(n(v, 'days'), 'Tage', 0)} oder mehr entfernt ist; örtliche Regeln können mehr verlangen.`,
+  'leaf-eaten-raw': () =>
+    'Nie auf Blätter von etwas, das roh gegessen wird. Auf den Boden gießen, an den Fuß der Pflanzen.',
+  'aim-too-weak': () => 'Dieser Ansatz ist auch unverdünnt zu schwach für dieses Ziel.',
+  'aim-water-too-salty': () => 'Schon das Wasser hat mehr Salz, als das Ziel erlaubt. Nimm Regenwasser.',
+  'salt-never': (v) =>
+    `Keine Menge in dieser Stärke: sie brächte ${unit(n(v, 'ecDsPerM'), EC)} Salz, mehr als ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+  'salt-over': (v) =>
+    `Zu salzig: ${unit(n(v, 'ecDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+  'salt-near': (v) =>
+    `Nahe an der Salzgrenze von ${unit(n(v, 'limitDsPerM'), EC)}. Erst an drei Pflanzen versuchen, oder stärker verdünnen.`,
+  'crop-salt-over': (v) =>
+    `Zu salzig für ${v.crop}: die Kanne hat ${unit(n(v, 'ecDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+  'crop-salt-near': (v) =>
+    `Nahe an dem, was ${v.crop} verträgt: ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen oder gut nachgießen.`,
+  'crop-salt-not-known': (v) =>
+    `Wie viel Salz ${v.crop} verträgt, steht nicht in der Tabelle; nur die allgemeinen Grenzen wurden geprüft.`,
+  'salt-not-measured-strong': (v) =>
+    `Miss zuerst das Salz im Ansatz, oder verdünne 1 in ${figure(n(v, 'n'), 0)} oder schwächer. Die salzigste veröffentlichte Flüssigkeit brächte ${unit(n(v, 'mostEcDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}.`,
+  'salt-not-measured': (v) =>
+    `Das Salz im Ansatz wurde nicht gemessen. Die salzigste veröffentlichte Flüssigkeit brächte ${unit(n(v, 'mostEcDsPerM'), EC)}, unter der Grenze von ${unit(n(v, 'limitDsPerM'), EC)}.`,
+  'too-sour-for-dry-soil': (v) =>
+    `Erst den Boden anfeuchten: die Kanne liegt bei pH ${figure(n(v, 'ph'), 1)} und darf unter ${figure(n(v, 'limitPh'), 1)} nur auf feuchten Boden.`,
+  'outside-pour-ph': (v) =>
+    `Die Kanne liegt zwischen pH ${figure(n(v, 'lowPh'), 1)} und ${figure(n(v, 'highPh'), 1)}. Auf feuchten Boden gießen, erst an drei Pflanzen versuchen.`,
+  'nozzle-clogs': (v) => `Die Düse von ${unit(n(v, 'nozzleMm'), 'mm')} verstopft: feiner sieben, oder gießen.`,
+  'eaten-not-told': (v) =>
+    `Wird das Beet roh oder gekocht gegessen? Roh heißt: nur auf den Boden, ${unit(n(v, 'days'), 'Tage', 0)} vor der Ernte.`,
+  'can-water-not-told': () =>
+    'Das Wasser wurde nicht beschrieben; wie sauer und salzig die Kanne ist, wurde nicht berechnet.',
+  'ratio-is-practice': (v) =>
+    `Die Stärke (1 ${v.reading === 'to' ? 'zu' : 'in'} ${figure(n(v, 'n'))}) ist üblich, ohne Quelle. Erst an drei Pflanzen versuchen.`,
+  'use-today': () => 'Heute verbrauchen, den Rest auf den Boden. Verdünnt hält die Säure nichts mehr.',
+  'bed-gets-none': (v) =>
+    v.leaf
+      ? 'Kein Guss, solange hier Blatt roh gegessen wird: so sagt es der Garten.'
+      : 'Kein Guss auf dieses Beet: so sagt es der Garten.',
+  'bed-nothing-grows': () => 'Hier wächst gerade nichts. Gieße, wenn wieder gepflanzt ist.',
+  'bed-size-not-told': () => 'Wie groß ist es? Fläche oder Töpfe auf dem Gartenblatt eintragen.',
+  'bed-eaten-not-told': () => 'Roh oder gekocht? Auf dem Gartenblatt eintragen. Bis dahin zählt es als roh gegessen.',
+  'bed-fed-just-now': (v) =>
+    `${n(v, 'fedDays') < 1 ? 'Heute' : 'Gestern'} schon gegossen. Frage die anderen, bevor es zweimal geschieht.`,
+  'hour-soil-dry': () => 'Trockener Boden: erst mit ebenso viel Wasser gießen, dann mit dem Ansatz.',
+  'hour-hot': (v) => `Heiß, heute ${unit(n(v, 'highC'), '°C', 0)}: bis zum Abend oder frühen Morgen warten.`,
+  'hour-rain': (v) =>
+    `Regen, heute ${unit(n(v, 'rainMm'), 'mm', 0)}: er wäscht den Guss fort. Warten, bis er vorbei ist.`,
+  'hour-windy': (v) =>
+    `Windig, ${unit(n(v, 'windKmPerH'), 'km/h', 0)}: tief und ohne Brause gießen, nicht über Blätter.`,
+  'hour-weather-not-told': (v) =>
+    `Für heute wurde kein Wetter eingetragen. Nicht gießen bei ${unit(n(v, 'highC'), '°C', 0)} und mehr, auf trockenen Boden oder vor starkem Regen.`,
+};
+
+/** What the card says in German. */
+export const canCard: CanCardWords = {
+  language: 'de',
+  cautions,
+  states: {
+    souring: 'säuert',
+    slow: 'langsam',
+    ready: 'fertig',
+    doubtful: 'zweifelhaft',
+    lost: 'verdorben',
+    unknown: 'unbekannt',
+  },
+  held: 'lange genug sauer',
+  notHeld: 'noch nicht lange genug sauer',
+  levels: { stop: 'Halt', hold: 'Warten', caution: 'Mit Vorsicht', note: 'Gut zu wissen' },
+  litres: (volumeL) => unit(volumeL, 'L', volumeL >= 10 || Number.isInteger(volumeL) ? undefined : 1),
+  ml,
+  mlFine: (volumeMl) => unit(Math.round(volumeMl * 2) / 2, 'mL', 1),
+  ratio,
+  date,
+
+  choose: 'Was wird gegossen, und wo?',
+  noBeds: 'Hier stehen die Beete in der Reihenfolge des Rundgangs, jedes mit ja, warten oder nie.',
+  startBeds: 'Beete eintragen',
+  noLiquid:
+    'Die Kannenkarte steht hier, sobald ein Ansatz abgeseiht ist: mit Ansatz, Beet und der Menge für jede Kanne.',
+  startLiquid: 'Zur Linie',
+  jar: 'Ein Glas ohne Pflock',
+  fromWhich: 'Aus welchem Ansatz?',
+  bottles: 'Flaschen',
+  drained: 'abgeseiht, nicht abgefüllt',
+  left: (low, high) => (low === high ? `noch ${low}` : `noch ${low} bis ${high}`),
+  pegWord: (number) => `Pflock ${number}`,
+  heldFrom: (on) => `lange genug sauer ab ${on}`,
+  whichCan: 'Welche Kanne?',
+  otherCan: 'Eine andere Kanne',
+  canSize: 'Was sie bis zur Marke fasst',
+  canSizeHint: 'zum Beispiel 10 L oder 2 gal',
+  canKeep: 'Kanne merken',
+  canNoSize: 'Größe unbekannt',
+  canName: (typed) => `Kanne ${typed}`,
+  gallon: { us: 'US-Gallone', imperial: 'britische Gallone' },
+  gallonAsk: 'Wessen Gallone? Für diese Kanne wird nur einmal gefragt.',
+  howStrong: 'Wie stark?',
+  matched: (r, leafGPerL) => `${ratio(r)}: ${unit(leafGPerL, 'g', 1)} Pflanze im gegossenen Liter`,
+  matchedNote: (wantedGPerL) =>
+    `Angeglichen an eine veröffentlichte Nesseljauche mit ${unit(wantedGPerL, 'g', 1)} im Liter. Dass das gut düngt, hat kein Versuch gezeigt.`,
+  noMatch: 'Die Pflanzen in diesem Ansatz sind nicht bekannt. Gib ein Verhältnis ein.',
+  typedStrength: 'Ein eigenes Verhältnis',
+  typedHint: 'zum Beispiel 1 in 100 oder 1 to 40',
+  twoReadings: 'Das lässt sich auf zwei Arten lesen. Welche ist gemeint?',
+  reading: (r, concentrateMl, canL) => `${ratio(r)}: ${ml(concentrateMl)} in ${unit(canL, 'L')}`,
+  whichBed: 'Welches Beet?',
+  roundSum: (volumeL, concentrateMl) =>
+    `Alle mit Ja: ${unit(volumeL, 'L', 1)}, darin ${ml(concentrateMl)} aus dem Ansatz.`,
+  verdicts: { yes: 'Ja', hold: 'Warten', never: 'Nie' },
+  reasonsOf: (name) => `Warum: ${name}`,
+  noneSaid: 'Nichts spricht dagegen.',
+  fedDays: (days) => (days === 0 ? 'heute gegossen' : days === 1 ? 'gestern gegossen' : `vor ${days} Tagen gegossen`),
+
+  bedLine: (name, size) => `${name}, ${size}`,
+  area: (areaM2) => unit(areaM2, 'm²'),
+  pots: (count) => `${count}${NBSP}${count === 1 ? 'Topf' : 'Töpfe'}`,
+  onSoil: (crop) => `${crop}: auf den Boden, nicht auf Blätter`,
+  onSoilNoCrop: 'Auf den Boden, nicht auf Blätter',
+  per: { m2: 'Liter auf einen Quadratmeter', pot: 'Liter in einen Topf' },
+  less: 'weniger',
+  more: 'mehr',
+  into: 'in die Kanne',
+  of: (number) => `aus Pflock ${number}`,
+  fullJugs: (count, jugMl) => `${count} volle Becher zu ${ml(jugMl)}, dann bis`,
+  fillTo: 'dann auffüllen auf',
+  fillToPart: 'dann nur auffüllen auf',
+  canOf: (i, count) => `Kanne ${i} von ${count}`,
+  canPoured: 'gegossen',
+  canHalf: 'halb gegossen',
+  jug: (jugMl) => `${jugMl >= 1000 ? unit(jugMl / 1000, 'L') : ml(jugMl)}-Becher`,
+  syringe: 'Spritze 20 mL',
+  fullSyringes: (count) => `${count} volle Spritze${count === 1 ? '' : 'n'}, dann bis`,
+  fullSize: 'wahre Größe',
+  fullSizeAt: (height) => `wahre Größe, ${height} über dem Becherboden`,
+  notFullSize: 'nicht wahre Größe: nach den Marken gehen',
+  mm: (heightMm) => unit(heightMm, 'mm', 0),
+  fromFloor: 'vom Boden',
+  drawn: 'Zeichnung der Menge',
+  measure,
+  orWith: 'oder mit',
+  spoonAsk: 'Löffel stehen hier, sobald der Garten sagt, aus welchem Land sie sind.',
+  spoonCountries: { us: 'US', metric: 'metrisch', uk: 'alt-britisch', au: 'australisch' },
+  twoStep: (first, water, then) =>
+    `In zwei Schritten: ${ml(first)} Ansatz in ${ml(water)} Wasser rühren, davon ${ml(then)} in die Kanne.`,
+  poured: (i) => `Kanne ${i} ist gegossen`,
+  half: 'Nur die Hälfte',
+  stopHere: 'Hier aufhören und das Gegossene eintragen',
+  undoCan: (i) => `Kanne ${i} war nicht gegossen`,
+  useToday: 'Heute verbrauchen, den Rest auf den Boden.',
+  notEnough: (leftL, wantedMl) =>
+    `Nur noch ${unit(leftL, 'L', 2)} da, dieses Beet will ${ml(wantedMl)}. Weniger Liter gießen oder einen anderen Ansatz nehmen.`,
+  soilAsk: 'Der Boden unter dem Mulch',
+  soils: { dry: 'trocken', moist: 'feucht' },
+  pickAsk: 'Wann wird wieder geerntet?',
+  picks: { soon: 'in weniger als 14 Tagen', later: 'in 14 Tagen oder später', far: 'in mehr als 120 Tagen' },
+  noDose: 'Keine Menge',
+  goWhere: {
+    bed: 'Dieses Beet gibt es hier nicht. Wähle eines.',
+    liquid: 'Sage zuerst, aus welchem Ansatz.',
+    strength: 'Sage zuerst, wie stark.',
+    size: 'Trage die Größe des Beets ein.',
+    can: 'Sage zuerst, welche Kanne.',
+    reasons: 'Warum, und was zu tun ist:',
+  },
+  toChoose: 'Ansatz, Kanne und Stärke wählen',
+  toPlot: 'Zum Garten',
+  toShelf: 'Zum Regal',
+  toPeg: (number) => `Zu Pflock ${number}`,
+  otherBed: 'Ein anderes Beet',
+  saving: 'Wird eingetragen',
+  notSaved:
+    'Noch nicht eingetragen: der Browser hat es abgelehnt. Die Kannen bleiben hier stehen; noch einmal versuchen.',
+  tryAgain: 'Noch einmal',
+  done: (volumeL, concentrateMl) => `${volumeL} gegossen, darin ${concentrateMl} aus dem Ansatz`,
+  cansHere: 'Die Kannen dieses Gartens',
+  why: 'warum?',
+  whyOf: (what) => `warum? ${what}`,
+  dose: 'die Menge',
+  howOpen: 'wie?',
+  close: 'Schließen',
+  workingHeading: 'Die Rechnung',
+  how: 'Wie eine Kanne gemischt und gegossen wird',
+  howSteps: [
+    'Flasche sacht schwenken und das Gas ablassen, weg vom Gesicht.',
+    'Becher bis zur Marke füllen, Augen auf gleicher Höhe.',
+    'In die Kanne geben, dann mit Wasser bis zu ihrer Marke auffüllen.',
+    'Tief auf feuchten Boden gießen, an den Fuß der Pflanzen, nicht auf Blätter.',
+    'Heute verbrauchen. Becher und Kanne spülen, Hände waschen.',
+  ],
+  holds: 'Was zu beachten ist',
+  noHolds: 'Für dieses Beet gilt kein Warten.',
+  set: 'Becher in wahrer Größe zeigen',
+  setHow: 'Lege eine Bankkarte auf den Umriss und ändere ihn, bis beide gleich groß sind. Das bleibt auf diesem Gerät.',
+  setBore: 'Innenbreite deines Bechers',
+  setWider: 'breiter',
+  setNarrower: 'schmaler',
+  setDone: 'Es passt',
+  setForget: 'Nicht mehr in wahrer Größe',
+  card: 'Bankkarte',
+};

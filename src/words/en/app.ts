@@ -1,0 +1,78 @@
+// What stands on every sheet: titles of the sheets, the short stream, undo, the demo mark, and how dates are said.
+
+/** Titles as they stand in the head of each sheet. */
+export const titles = {
+  line: 'From scraps to beds',
+  plot: 'The plot',
+  scraps: 'Scraps',
+  weighIn: 'Weigh-in',
+  fill: 'Fill',
+  peg: 'Peg',
+  look: 'Look',
+  strain: 'Strain',
+  shelf: 'Shelf',
+  unknownJar: 'Jar without a peg',
+  can: 'Can card',
+  pick: 'Pick day',
+  record: 'Record',
+  print: 'Print',
+} as const;
+
+/** The short stream: each stretch with the sheet it leads to. */
+export const stretches = [
+  { id: 'scraps', word: 'scraps', to: '/scraps' },
+  { id: 'pail', word: 'pail', to: '/weigh-in' },
+  { id: 'bottle', word: 'bottle', to: '/shelf' },
+  { id: 'can', word: 'can', to: '/can' },
+  { id: 'bed', word: 'bed', to: '/pick' },
+] as const;
+
+export type Stretch = (typeof stretches)[number]['id'];
+
+export const app = {
+  stream: 'Way around',
+  here: 'you are here',
+  nightPaper: 'Night paper',
+  back: 'all of it',
+  demo: 'demo, all invented',
+  own: 'your own plot',
+  takeBack: 'Take that back',
+  minutesLeft: (minutes: number) => `${minutes} min left`,
+  notSaved: 'Not written down yet: the browser refused to keep it. Nothing is lost from this sheet; try again.',
+  tryAgain: 'Try again',
+  opening: 'Opening the record',
+  cannotOpen:
+    'This browser does not let the record be kept. In a private window nothing stays; open the page in an ordinary one.',
+  newer: 'A newer version is here. Take it when nothing is half typed.',
+  takeNewer: 'Take it now',
+  how: 'how?',
+  howHeading: 'How it is done',
+  why: 'why?',
+  close: 'Close',
+} as const;
+
+/** What a phone that knows nothing yet is told, and the acts that start it. */
+export const beginning = {
+  empty:
+    'Here a line will run from your scraps through pail, bottle and can to your beds, with today’s amounts on it, and a mark where something wants a hand.',
+  begin: 'Tell the plot',
+  weigh: 'Weigh scraps in',
+  demo: 'Show me the demo garden',
+  demoNote: 'An invented plot with a season in it. It never mixes with yours.',
+} as const;
+
+const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'June', 'July', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'];
+
+/** "Thu 18 June" of a local date; the year is named where it is not the reader's own. */
+export function sayDate(on: string, today?: string): string {
+  const [year = 0, month = 1, day = 1] = on.slice(0, 10).split('-').map(Number);
+  const weekday = WEEKDAYS[new Date(Date.UTC(year, month - 1, day)).getUTCDay()];
+  const text = `${weekday} ${day}\u00a0${MONTHS[month - 1]}`;
+  return today !== undefined && today.slice(0, 4) !== on.slice(0, 4) ? `${text} ${year}` : text;
+}
+
+/** "Thu 18 June, 14:20". */
+export function sayMoment(on: string, today?: string): string {
+  return on.length > 10 ? `${sayDate(on, today)}, ${on.slice(11, 16)}` : sayDate(on, today);
+}

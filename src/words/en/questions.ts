@@ -1,0 +1,36 @@
+// Questions that the record raises where it says two things: one sentence for each, and the answers a person can give.
+
+import { withUnit } from '../figures.ts';
+
+type Values = Readonly<Record<string, string | number>>;
+const num = (value: string | number | undefined) => (typeof value === 'number' ? value : Number.NaN);
+
+/** What each question asks. */
+export const questionSentences = {
+  'two-corrections': () =>
+    'One entry was corrected twice, in different ways. Until this is answered the first entry counts.',
+  'correction-not-readable': () =>
+    'An entry was corrected by a newer program. Until this is answered the first entry counts.',
+  'twin-feeds': (v: Values) =>
+    `Twin entries: two devices fed bed ${v.bed} within a day, ${withUnit(num(v.oneL), 'L')} and ${withUnit(num(v.otherL), 'L')}. Was it one act told twice? Until this is answered the smaller one counts perhaps.`,
+  'same-peg': (v: Values) =>
+    `Peg ${v.peg} hangs on two vessels at once. Both stand; correct the number of one of them.`,
+  'more-out-than-in': (v: Values) => {
+    const over = v.overKg === undefined ? withUnit(num(v.overL), 'L') : withUnit(num(v.overKg), 'kg');
+    return `${v.peg === undefined ? 'From a lot' : `From peg ${v.peg}`} more was taken than was there: ${over} too much. Correct the entry that is wrong, or let it stand.`;
+  },
+  'before-it-was-made': (v: Values) =>
+    `An act on peg ${v.peg} is dated before the peg was filled. Correct one of the dates, or let it stand.`,
+} as const;
+
+/** Words around the questions. */
+export const questionWords = {
+  heading: 'Questions',
+  note: 'The record says two things; a person who was there settles it. Every entry stays readable.',
+  both: 'Both happened',
+  only: (by: string) => `One act: ${by} has it right`,
+  thisVersion: (by: string) => `Take the one by ${by}`,
+  original: 'Leave the first entry',
+  letStand: 'Let it stand',
+  disagree: 'Two answers to this disagree; answer it anew, or take one of them back below.',
+} as const;
