@@ -2,12 +2,37 @@
 // Nothing is inlined and no polyfill is added, so that the strict content policy of src/server holds.
 
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 
 export default defineConfig({
   root: 'src/web',
   base: '/',
-  plugins: [solid()],
+  plugins: [
+    solid(),
+    VitePWA({
+      // A newer version waits until it is taken (src/web/app/offline.ts): no form is reloaded half typed.
+      registerType: 'prompt',
+      injectRegister: null,
+      manifest: {
+        name: 'Tilthwright',
+        short_name: 'Tilthwright',
+        description: 'From scraps to beds: weighed in, watched, strained, poured, kept.',
+        start_url: '/',
+        display: 'standalone',
+        background_color: '#fbf8f0',
+        theme_color: '#fbf8f0',
+        icons: [{ src: '/peg.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,webmanifest}'],
+        clientsClaim: true,
+        skipWaiting: false,
+        navigateFallback: '/index.html',
+        navigateFallbackDenylist: [/^\/api\//],
+      },
+    }),
+  ],
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

@@ -1,20 +1,20 @@
 // @ts-check
 // Puts in place what a command needs before it runs, and nothing that is there already:
-//   node scripts/ensure.mjs [web] [chromium] [units]
-// always the packages of the lock file and the generated tables; `web` the built page; `chromium` and `units`
-// the outside programs of the checks. Plain Node, no dependencies: it runs before anything is installed.
+//   node scripts/ensure.mjs [web] [chromium] [units] [pdftotext]
+// always the packages of the lock file and the generated tables; `web` the built page; `chromium`, `units` and
+// `pdftotext` the outside programs of the checks. Plain Node, no dependencies: it runs before anything is installed.
 
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { ensureProgram, findChromium, findUnits } from './programs.mjs';
+import { ensureProgram, findChromium, findPdftotext, findUnits } from './programs.mjs';
 import { giveUp, say } from './say.mjs';
 import { digestOf, holds, write } from './stamp.mjs';
 
 const LEAST_NODE = [20, 19];
-const KNOWN = ['web', 'chromium', 'units'];
+const KNOWN = ['web', 'chromium', 'units', 'pdftotext'];
 
 process.chdir(path.join(path.dirname(fileURLToPath(import.meta.url)), '..'));
 const wanted = process.argv.slice(2);
@@ -41,6 +41,16 @@ if (wanted.includes('units')) {
     debianPackage: 'units',
     variable: 'UNITS_PATH',
     why: 'the unit factors are held against it',
+  });
+}
+
+if (wanted.includes('pdftotext')) {
+  ensureProgram({
+    find: findPdftotext,
+    name: 'pdftotext',
+    debianPackage: 'poppler-utils',
+    variable: 'PDFTOTEXT_PATH',
+    why: 'the text of the prints is read back from their PDF',
   });
 }
 

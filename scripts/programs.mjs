@@ -56,6 +56,11 @@ export function findUnits() {
   return /GNU units/i.test(told.stdout ?? '') ? file : undefined;
 }
 
+/** @returns {string | undefined} pdftotext of Poppler, which reads the text of a print back */
+export function findPdftotext() {
+  return named('PDFTOTEXT_PATH', ['pdftotext']);
+}
+
 /**
  * Makes sure that a program is there: finds it, or installs its Debian package when root, or stops.
  * @param {{ find: () => string | undefined, name: string, debianPackage: string, variable: string, why: string }} program

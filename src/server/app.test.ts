@@ -64,7 +64,12 @@ describe('the server', () => {
     const { headers } = await app.inject({ url: '/' });
     const policy = String(headers['content-security-policy']).split(';');
     expect(policy).toEqual(
-      expect.arrayContaining(["default-src 'self'", "script-src 'self'", "style-src 'self'", "img-src 'self' data:"]),
+      expect.arrayContaining([
+        "default-src 'self'",
+        "script-src 'self'",
+        "style-src 'self'",
+        "img-src 'self' data: blob:",
+      ]),
     );
     expect(policy.join()).not.toMatch(/unsafe|upgrade-insecure-requests|https:/);
     expect(headers['strict-transport-security']).toBeUndefined();

@@ -24,7 +24,7 @@ export async function createApp(webRoot: string): Promise<FastifyInstance> {
         'default-src': ["'self'"],
         'script-src': ["'self'"],
         'style-src': ["'self'"],
-        'img-src': ["'self'", 'data:'],
+        'img-src': ["'self'", 'data:', 'blob:'],
         'object-src': ["'none'"],
         'base-uri': ["'none'"],
         'form-action': ["'self'"],

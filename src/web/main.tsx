@@ -1,17 +1,10 @@
-// The page: hatches once, then the one sheet there is.
+// The page: the whole app in the one element that is there for it.
 
 import { render } from 'solid-js/web';
-import { Hatches } from './drawings/hatches.tsx';
-import { WeighIn } from './weigh-in/weigh-in.tsx';
+import { App } from './app/app.tsx';
+import { startOffline } from './app/offline.ts';
 
 const place = document.getElementById('sheet');
 if (place === null) throw new Error('index.html has no element "sheet"');
-render(
-  () => (
-    <>
-      <Hatches />
-      <WeighIn />
-    </>
-  ),
-  place,
-);
+render(() => <App />, place);
+startOffline();

@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 
 /** Opens the sheet and waits until answers can be given. */
 export async function openSheet(page: Page): Promise<void> {
-  await page.goto('/');
+  await page.goto('/weigh-in');
   await page.getByRole('main').waitFor();
 }
 

@@ -1,17 +1,28 @@
-// Day paper or night paper: follows the system until this one large switch is used. Nothing is stored.
+// Day paper or night paper: follows the system until this one large switch is used; then this device remembers.
 
 import { createSignal } from 'solid-js';
-import { sheet } from '#words/en/weigh-in-labels.ts';
+import { app } from '#words/en/app.ts';
+import { PAPER } from '../app/places.ts';
 import { mediaIs } from './measured.ts';
+
+const [chosen, setChosen] = createSignal(keptChoice());
+
+/** What was chosen on an earlier visit; the page shows it at once. */
+function keptChoice(): boolean | undefined {
+  const kept = localStorage.getItem(PAPER);
+  if (kept === null) return undefined;
+  document.documentElement.dataset.paper = kept;
+  return kept === 'night';
+}
 
 export function PaperSwitch() {
   const systemDark = mediaIs('(prefers-color-scheme: dark)');
-  const [chosen, setChosen] = createSignal<boolean>();
   const night = () => chosen() ?? systemDark();
   function turn() {
-    const next = !night();
-    setChosen(next);
-    document.documentElement.dataset.paper = next ? 'night' : 'day';
+    const paper = night() ? 'day' : 'night';
+    setChosen(paper === 'night');
+    document.documentElement.dataset.paper = paper;
+    localStorage.setItem(PAPER, paper);
   }
   return (
     <button type="button" class="block paper" role="switch" aria-checked={night()} onClick={turn}>
@@ -19,7 +30,7 @@ export function PaperSwitch() {
         <rect class="edge" x="2" y="2" width="24" height="24" />
         <path class="tip" d={night() ? 'M2 2H26V26H2Z' : 'M14 2H26V26H14Z'} />
       </svg>
-      {sheet.nightPaper}
+      {app.nightPaper}
     </button>
   );
 }

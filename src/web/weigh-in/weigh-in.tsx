@@ -1,14 +1,17 @@
 // The weigh-in sheet: pail and verdict on the left or top, the questions and rows beside or below, cures, the
 // sugar window, what was assumed. Figures come from the model; this file only sets them on the sheet.
 
+import { useNavigate } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
 import { assumedLine, nutrientLine, scaleText, verdict } from '#words/en/weigh-in.ts';
 import { acts, sheet } from '#words/en/weigh-in-labels.ts';
-import { StreamStrip } from '../drawings/strip.tsx';
+import { WayAround, WayBack } from '../app/sheet.tsx';
+import '../styles/weigh-in.css';
 import { mediaIs } from '../parts/measured.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 import { Cautions } from './cautions.tsx';
+import { handOver } from './hand-over.ts';
 import { createWeighIn } from './model.ts';
 import { ScrapsQuestion } from './scraps-question.tsx';
 import { SugarQuestion } from './sugar-question.tsx';
@@ -22,14 +25,23 @@ export function WeighIn() {
   const [denominator, setDenominator] = createSignal<number>();
   const wide = mediaIs('(min-width: 1000px)');
   const [whole, setWhole] = createSignal(false);
+  const navigate = useNavigate();
+  const fillable = () => result()?.fill.fits === true && !act.draft().isExample;
+  function fillNow() {
+    const { question } = reading();
+    if (question === undefined) return;
+    handOver(question, act.draft());
+    navigate('/fill');
+  }
   const untouched = () => reading().missing.length === 3 && act.draft().lots.length === 0;
   return (
     <main class="page" classList={{ whole: whole() }}>
+      <WayBack />
       <header class="head">
         <h1>{sheet.title}</h1>
         <PaperSwitch />
       </header>
-      <StreamStrip here="pail" />
+      <WayAround here="pail" />
       <div class="columns">
         <div class="left">
           <Verdict model={model} onScale={setDenominator} />
@@ -89,6 +101,11 @@ export function WeighIn() {
                 </Show>
               </>
             )}
+          </Show>
+          <Show when={fillable()}>
+            <button type="button" class="block act" id="fill-now" onClick={fillNow}>
+              {sheet.fillNow}
+            </button>
           </Show>
           <Show when={act.lastAct()}>
             {(last) => (

@@ -1,0 +1,57 @@
+// Opens the record a device shows: its own, in the browser's database, or the demo garden in memory.
+
+import { openBrowserStore } from '#store/browser.ts';
+import type { Store } from '#store/store.ts';
+import { createRecord, freshId, type Record } from './record.ts';
+
+/** The own record of this device; the first opening gives the device and its plot their ids. */
+export async function openOwn(): Promise<Record> {
+  const opened = await openBrowserStore();
+  if (!opened.ok) throw new Error(`the record could not be opened: ${opened.why}`, { cause: opened });
+  const { store } = opened;
+  const device = await made(store, 'device');
+  const plotId = await made(store, 'plot');
+  const { entries, cursor: read } = await store.since(0);
+  let cursor = read;
+  const fold = entries.length > 0 ? (await import('#journal/fold.ts')).fold : undefined;
+  const clock = { nowMs: () => Date.now() };
+  const record = createRecord({ store, entries, plotId, device, isDemo: false, clock, fold });
+  // Another tab, or this one: whatever is durable and not yet shown.
+  store.watch(() => {
+    store
+      .since(cursor)
+      .then((since) => {
+        cursor = since.cursor;
+        record.hear(since.entries);
+      })
+      .catch(() => undefined);
+  });
+  // Asks the browser not to wipe the record when room gets short; the record's sheet shows the answer.
+  if (navigator.storage?.persist) navigator.storage.persist().catch(() => undefined);
+  return record;
+}
+
+/** A small fact of this device, made once. */
+async function made(store: Store, name: string): Promise<string> {
+  const known = await store.getFact(name);
+  if (typeof known === 'string') return known;
+  const fresh = freshId();
+  await store.setFact(name, fresh);
+  return fresh;
+}
+
+/** The demo garden as it stood at noon of a day; acts made in it are forgotten with it. */
+export async function openDemo(day: string): Promise<Record> {
+  const [{ fold }, { memoryStore }, { DEMO_PLOT, gardenEntries }] = await Promise.all([
+    import('#journal/fold.ts'),
+    import('#store/memory.ts'),
+    import('#tasks/demo/garden.ts'),
+  ]);
+  const store = memoryStore();
+  const entries = gardenEntries(day);
+  await store.append(entries);
+  const opened = Date.now();
+  const noon = Date.parse(`${day}T11:00:00Z`);
+  const clock = { nowMs: () => noon + (Date.now() - opened) };
+  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, fold });
+}

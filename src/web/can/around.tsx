@@ -1,0 +1,136 @@
+// What stands around the dose: the bed with its litres, the band of holds, what is asked at the tap, and the end.
+
+import { A } from '@solidjs/router';
+import { Show } from 'solid-js';
+import type { PourCard } from '#tasks/plot/pour.ts';
+import type { NextPick } from '#tasks/plot/round.ts';
+import { ChoiceRow } from '../parts/choice-row.tsx';
+import type { Can, Said } from './chosen.ts';
+import { Reasons } from './reasons.tsx';
+
+/** Bed name and litres on top. */
+export function BedHead(props: { readonly can: Can; readonly card: PourCard }) {
+  const { words } = props.can;
+  const size = () => {
+    const portion = props.card.bed?.portion;
+    if (portion === undefined) return '';
+    return portion.unit === 'pot' ? words().pots(portion.count) : words().area(portion.count);
+  };
+  return (
+    <Show when={props.card.bed}>
+      {(bed) => (
+        <section class="bed-head">
+          <div>
+            <h2>{size() === '' ? bed().name : words().bedLine(bed().name, size())}</h2>
+            <p>{bed().crop === undefined ? words().onSoilNoCrop : words().onSoil(bed().crop ?? '')}</p>
+          </div>
+          <Show when={props.card.missing === undefined && bed().portion}>
+            {(portion) => <b class="big">{words().litres(portion().totalL)}</b>}
+          </Show>
+        </section>
+      )}
+    </Show>
+  );
+}
+
+/** One band: holds first, then cautions; "use today" always. */
+export function Holds(props: { readonly can: Can; readonly card: PourCard }) {
+  const { words } = props.can;
+  const useToday = 'use-today';
+  return (
+    <section class="holds" aria-label={words().holds}>
+      <Show when={!props.card.enough}>
+        <p class="accent">
+          <b>{words().notEnough(props.card.liquid?.leftL.likely ?? 0, props.card.concentrateL * 1000)}</b>
+        </p>
+      </Show>
+      <Show when={props.card.beware.length > 0} fallback={<p>{words().noHolds}</p>}>
+        <Reasons findings={props.card.beware} words={words()} />
+      </Show>
+      <p class="use-today">
+        <b>{words().useToday}</b>
+      </p>
+      <Show when={props.card.notes.some(({ rule }) => rule !== useToday)}>
+        <details class="fold">
+          <summary>{words().levels.note}</summary>
+          <Reasons findings={props.card.notes.filter(({ rule }) => rule !== useToday)} words={words()} />
+        </details>
+      </Show>
+    </section>
+  );
+}
+
+const entriesOf = <T extends string>(from: Readonly<Record<T, string>>) =>
+  Object.entries(from) as unknown as readonly (readonly [T, string])[];
+
+/** Rules that an answer on the next picking may settle. */
+const OF_PICKING = ['raw-bed-picked-soon', 'batch-not-held-raw-bed'];
+
+interface Asked {
+  readonly can: Can;
+  readonly card: PourCard;
+  readonly said: Said;
+  readonly onSay: (said: Said) => void;
+}
+
+/** When a bed eaten raw is picked next, where that decides. */
+export function AskPicking(props: Asked) {
+  const { words } = props.can;
+  const decides = () =>
+    props.said.nextPick !== undefined ||
+    (props.card.bed?.verdict !== 'never' && props.card.barred.some(({ rule }) => OF_PICKING.includes(rule)));
+  return (
+    <Show when={decides()}>
+      <ChoiceRow<NextPick>
+        name="next-pick"
+        legend={words().pickAsk}
+        words={entriesOf(words().picks)}
+        taken={props.said.nextPick}
+        onTake={(nextPick) => props.onSay({ nextPick })}
+      />
+    </Show>
+  );
+}
+
+/** The soil as one sees it. */
+export function AskSoil(props: Asked) {
+  const { words } = props.can;
+  return (
+    <ChoiceRow<'dry' | 'moist'>
+      name="soil"
+      legend={words().soilAsk}
+      words={entriesOf(words().soils)}
+      taken={props.said.soil}
+      onTake={(soil) => props.onSay({ soil })}
+    />
+  );
+}
+
+/** The browser refused to keep it: the cans stay, and it is tried again. */
+export function Failed(props: { readonly can: Can; readonly onAgain: () => void }) {
+  return (
+    <div class="acts" role="alert">
+      <p class="accent">
+        <b>{props.can.words().notSaved}</b>
+      </p>
+      <button type="button" class="block act wide" onClick={() => props.onAgain()}>
+        {props.can.words().tryAgain}
+      </button>
+    </div>
+  );
+}
+
+export function Done(props: { readonly can: Can; readonly text: string }) {
+  const { words } = props.can;
+  return (
+    <section class="poured-all" role="status">
+      <p class="say">{props.text}</p>
+      <p>
+        <b>{words().useToday}</b>
+      </p>
+      <A class="block act wide" href="/can">
+        {words().otherBed}
+      </A>
+    </section>
+  );
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { alarmPath, type DrawnReading, labelled, namesSide, sourScale } from './sour-line-geometry.ts';
+
+const reading = (day: number, ph: number, errorPh = 0.1): DrawnReading => ({ day, ph, errorPh, text: ph.toFixed(1) });
+const room = { width: 350, height: 380, lastDay: 9 };
+
+describe('the paper of a sour line', () => {
+  it('has room for every reading with its error, and for every day asked', () => {
+    const readings = [reading(0, 7.4, 0.3), reading(3, 6.4), reading(40, 3.4, 0.3)];
+    const scale = sourScale(readings, room);
+    for (const { day, ph, errorPh } of readings) {
+      expect(scale.y(ph + errorPh)).toBeGreaterThanOrEqual(scale.top);
+      expect(scale.y(ph - errorPh)).toBeLessThanOrEqual(scale.bottom);
+      expect(scale.x(day)).toBeLessThanOrEqual(scale.right);
+    }
+  });
+  it('puts equal steps of pH and of days at equal distances', () => {
+    const scale = sourScale([reading(0, 6.3)], room);
+    expect(scale.y(4) - scale.y(5)).toBeCloseTo(scale.y(5) - scale.y(6), 9);
+    expect(scale.x(2) - scale.x(1)).toBeCloseTo(scale.x(9) - scale.x(8), 9);
+  });
+  it('starts at day 0 and ends on a tick', () => {
+    const scale = sourScale([], { ...room, lastDay: 22 });
+    expect(scale.dayTicks[0]).toBe(0);
+    expect(scale.dayTicks.at(-1)).toBe(scale.days);
+    expect(scale.days).toBeGreaterThanOrEqual(22);
+  });
+});
+
+describe('the line of alarm', () => {
+  it('goes down in steps: at 5.0 from its day on, at 4.6 from its day on', () => {
+    const scale = sourScale([], room);
+    const path = alarmPath(
+      [
+        { ph: 5, day: 3 },
+        { ph: 4.6, day: 5 },
+      ],
+      scale,
+    );
+    const at = (value: number) => value.toFixed(1);
+    expect(path).toBe(
+      `M${at(scale.x(3))} ${at(scale.top)}H${at(scale.x(3))}V${at(scale.y(5))}H${at(scale.x(5))}V${at(scale.y(4.6))}H${at(scale.right)}`,
+    );
+  });
+  it('is left out where its days are not known', () => {
+    expect(alarmPath([], sourScale([], room))).toBe('');
+  });
+});
+
+describe('the figures beside the dots', () => {
+  it('keep the last and the first, and leave out what would stand on another', () => {
+    const readings = [reading(0, 6.3), reading(0.1, 6.2), reading(4, 4.1), reading(4.05, 4.1)];
+    const kept = labelled(readings, sourScale(readings, room));
+    expect(kept).toContain(readings[3]);
+    expect(kept).toContain(readings[0]);
+    expect(kept).not.toContain(readings[2]);
+  });
+  it('are none where nothing was read', () => {
+    expect(labelled([], sourScale([], room))).toEqual([]);
+  });
+});
+
+describe('the names of the limits', () => {
+  const side = (readings: readonly DrawnReading[], lastDay: number) =>
+    namesSide(readings, sourScale(readings, { ...room, lastDay }));
+  it('stand at the left while the readings are above or come down at the right', () => {
+    expect(side([], 12)).toBe('left');
+    expect(side([reading(0, 6.9), reading(6, 5.7)], 12)).toBe('left');
+    expect(side([reading(0, 6.9), reading(6, 5.7), reading(12, 4.4)], 12)).toBe('left');
+  });
+  it('make way to the right for a batch that came down early', () => {
+    expect(side([reading(0, 6.3), reading(2, 4.5), reading(4, 4.1)], 12)).toBe('right');
+  });
+});

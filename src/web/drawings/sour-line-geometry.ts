@@ -1,0 +1,121 @@
+// Where the sour line's readings, limits and alarm line stand on paper: days to the right, pH upwards. Only places;
+// the figures come from the task, the names from words.
+
+/** One reading to be drawn. */
+export interface DrawnReading {
+  readonly day: number;
+  readonly ph: number;
+  readonly errorPh: number;
+  readonly text: string;
+}
+
+export interface SourLineRoom {
+  readonly width: number;
+  readonly height: number;
+  /** Days that must find room: today, the next look, the lines of alarm. */
+  readonly lastDay: number;
+}
+
+/** Paper for a sour line: scales and the ticks of both axes. */
+export interface SourLineScale {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly days: number;
+  readonly topPh: number;
+  readonly bottomPh: number;
+  readonly x: (day: number) => number;
+  readonly y: (ph: number) => number;
+  readonly dayTicks: readonly number[];
+  readonly phTicks: readonly number[];
+}
+
+const LEFT = 36;
+const RIGHT = 12;
+const TOP = 38;
+const BOTTOM = 36;
+const LEAST_DAYS = 7;
+const LOWEST_PH = 3.5;
+const HIGHEST_PH = 7;
+/** Widths of a label beside its dot, px. */
+const LABEL = { wide: 34, high: 22 } as const;
+
+/** The scales for some readings. The axis ends on a whole pH or half of one, and on a tick of days. */
+export function sourScale(readings: readonly DrawnReading[], room: SourLineRoom): SourLineScale {
+  const highest = Math.max(HIGHEST_PH, ...readings.map(({ ph, errorPh }) => ph + errorPh));
+  const lowest = Math.min(LOWEST_PH, ...readings.map(({ ph, errorPh }) => ph - errorPh));
+  const topPh = Math.ceil(highest * 2) / 2;
+  const bottomPh = Math.floor(lowest * 2) / 2;
+  const wanted = Math.max(LEAST_DAYS, room.lastDay, ...readings.map(({ day }) => day));
+  const step = [1, 2, 7, 14, 28, 56, 112, 364].find((days) => wanted / days <= 7) ?? 364;
+  const days = Math.ceil(wanted / step) * step;
+  const right = room.width - RIGHT;
+  const bottom = room.height - BOTTOM;
+  return {
+    left: LEFT,
+    right,
+    top: TOP,
+    bottom,
+    days,
+    topPh,
+    bottomPh,
+    x: (day) => LEFT + ((right - LEFT) * day) / days,
+    y: (ph) => TOP + ((bottom - TOP) * (topPh - ph)) / (topPh - bottomPh),
+    dayTicks: Array.from({ length: days / step + 1 }, (_, i) => i * step),
+    phTicks: Array.from({ length: Math.floor(topPh) - Math.ceil(bottomPh) + 1 }, (_, i) => Math.ceil(bottomPh) + i),
+  };
+}
+
+/** The line of alarm as steps: free until the first day, then at or below each pH from its day on. */
+export function alarmPath(
+  lines: readonly { readonly ph: number; readonly day: number }[],
+  { x, y, top, right, days }: SourLineScale,
+): string {
+  const seen = lines.filter(({ day }) => day < days);
+  const [first] = seen;
+  if (first === undefined) return '';
+  let path = `M${px(x(first.day))} ${px(top)}`;
+  seen.forEach(({ ph, day }) => {
+    path += `H${px(x(day))}V${px(y(ph))}`;
+  });
+  return `${path}H${px(right)}`;
+}
+
+/** The readings whose figure finds room: the last always, then the first, then those between from the newest back. */
+export function labelled(readings: readonly DrawnReading[], scale: SourLineScale): readonly DrawnReading[] {
+  const last = readings.at(-1);
+  if (last === undefined) return [];
+  const order = [last, ...readings.slice(0, 1), ...readings.slice(1, -1).toReversed()];
+  const kept: DrawnReading[] = [];
+  for (const one of order) {
+    const clear = kept.every(
+      (other) =>
+        Math.abs(scale.x(one.day) - scale.x(other.day)) >= LABEL.wide ||
+        Math.abs(scale.y(one.ph) - scale.y(other.ph)) >= LABEL.high,
+    );
+    if (clear && !kept.includes(one)) kept.push(one);
+  }
+  return readings.filter((one) => kept.includes(one));
+}
+
+/** Room of the limits' names on their lines: px along the line, and pH from the lowest to the highest of them. */
+const NAMES = { wide: 160, lowPh: 3.75, highPh: 4.95 } as const;
+
+/** The end of the limits at which their names stand: the left, unless the readings run through there and not at the right. */
+export function namesSide(readings: readonly DrawnReading[], scale: SourLineScale): 'left' | 'right' {
+  const meets = (fromX: number, toX: number) =>
+    readings.some((one, i) => {
+      const before = readings[i - 1] ?? one;
+      const x = [scale.x(before.day), scale.x(one.day)] as const;
+      const ph = [Math.min(before.ph, one.ph), Math.max(before.ph, one.ph)] as const;
+      return x[0] <= toX && x[1] >= fromX && ph[0] <= NAMES.highPh && ph[1] >= NAMES.lowPh;
+    });
+  const isLeftTaken = meets(scale.left, scale.left + NAMES.wide);
+  return isLeftTaken && !meets(scale.right - NAMES.wide, scale.right) ? 'right' : 'left';
+}
+
+/** A number on paper, to a tenth of a pixel. */
+export function px(value: number): string {
+  return value.toFixed(1);
+}

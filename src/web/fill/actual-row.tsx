@@ -1,0 +1,82 @@
+// One wide row: a thing that goes in, what was planned of it, and the weight as the scale really said.
+
+import { type JSX, Show } from 'solid-js';
+import { formatAmount } from '#engine/quantity/format.ts';
+import { fillSheet, offPlan } from '#words/en/fill.ts';
+import { type Habits, type TypedReading, typedInto } from '../parts/typed.ts';
+import type { Countries } from '../parts/typed-field.tsx';
+import type { Field } from '../weigh-in/draft.ts';
+import { type Step, stepped } from '../weigh-in/steps.ts';
+import { WeightRow } from '../weigh-in/weight-row.tsx';
+import { readField } from './draft.ts';
+
+export function ActualRow(props: {
+  readonly id: string;
+  readonly name: string;
+  readonly hint: string;
+  readonly hatch: string;
+  readonly dimension: 'mass' | 'volume';
+  readonly field: Field;
+  readonly read: TypedReading;
+  /** In kg or L; undefined where it was not planned. */
+  readonly planned: number | undefined;
+  readonly plannedTyped: string | undefined;
+  readonly step: (value: number) => Step;
+  readonly habits: Habits;
+  readonly onField: (field: Field) => void;
+  readonly onCountries: (countries: Countries) => void;
+  readonly keys?: JSX.Element;
+  readonly children?: JSX.Element;
+}) {
+  /** Steps start from what was weighed, else from the plan. */
+  const from = () => props.read.value ?? props.planned ?? 0;
+  const step = () => props.step(from());
+  const written = (value: number) => formatAmount({ value, dimension: props.dimension }, props.habits.manner).text;
+  const plannedText = () => props.plannedTyped ?? (props.planned === undefined ? '' : written(props.planned));
+  const onStep = (way: 1 | -1) => {
+    const next = stepped(from(), step(), way);
+    if (next !== undefined) props.onField(readField(written(next)));
+  };
+  return (
+    <WeightRow
+      id={props.id}
+      name={props.name}
+      entryLabel={props.name}
+      hint={props.hint}
+      hatch={props.hatch}
+      field={props.field}
+      trouble={props.read.trouble}
+      step={step()}
+      canStep={stepped(from(), step(), -1) !== undefined}
+      onStep={onStep}
+      onType={(text) => props.onField(typedInto(props.field, text, props.dimension, props.habits))}
+      onLeave={(text) => props.onField(readField(text))}
+      onGallon={(gallon) => props.onCountries({ gallon, spoon: props.habits.spoon })}
+      onSpoon={(spoon) => props.onCountries({ gallon: props.habits.gallon, spoon })}
+      onUnit={(unit) => props.onField(readField(`${props.field.text.trim()} ${unit}`))}
+      keys={props.keys}
+    >
+      <p class="plan-line">
+        <Show when={props.planned !== undefined} fallback={<span class="note">{fillSheet.notPlanned}</span>}>
+          <span>{fillSheet.planned(plannedText())}</span>
+          <Show
+            when={props.read.value !== undefined}
+            fallback={
+              <button
+                type="button"
+                class="block"
+                aria-label={`${props.name}, ${fillSheet.asPlanned}`}
+                onClick={() => props.onField(readField(plannedText()))}
+              >
+                {fillSheet.asPlanned}
+              </button>
+            }
+          >
+            <b>{offPlan(props.read.value ?? 0, props.planned ?? 0, props.dimension === 'mass' ? 'kg' : 'L')}</b>
+          </Show>
+        </Show>
+      </p>
+      {props.children}
+    </WeightRow>
+  );
+}

@@ -1,0 +1,105 @@
+// From what is typed on the filling sheet to what the task is asked, and what is still to tell before it can be pegged.
+
+import { sugarProduct } from '#engine/scraps/sugar.ts';
+import type { FillAsk, FillOffers, FillPart, VesselOffer } from '#tasks/plot/fill.ts';
+import { type FillNeed, unreadFigure } from '#words/en/fill.ts';
+import { type Habits, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
+import type { Trouble } from '../weigh-in/reading.ts';
+import type { FillDraft } from './draft.ts';
+
+const MOST_PEG = 99_999;
+
+export interface FillReading {
+  readonly rows: ReadonlyMap<number, TypedReading>;
+  readonly volume: TypedReading;
+  readonly gasRoom: TypedReading;
+  readonly warmth: TypedReading;
+  readonly water: TypedReading;
+  readonly sugar: TypedReading;
+  readonly starter: TypedReading;
+  readonly pegTrouble: Trouble | undefined;
+  readonly peg: number | undefined;
+  readonly offer: VesselOffer | undefined;
+  readonly vesselL: number | undefined;
+  readonly ask: FillAsk | undefined;
+  readonly needs: readonly FillNeed[];
+}
+
+/** Reads the whole sheet. */
+export function readFill(draft: FillDraft, offers: FillOffers, habits: Pick<Habits, 'gallon' | 'spoon'>): FillReading {
+  const rows = new Map(draft.rows.map((row) => [row.key, readTyped(row.amount, 'mass', habits)]));
+  const volume = readTyped(draft.newVolume, 'volume', habits);
+  const typedShare = { ...draft.gasRoom, settled: draft.gasRoom.settled.replace(/\s*%\s*$/, '') };
+  const gasRoom = readFigure(typedShare, { least: 0, most: 90, say: (typed) => unreadFigure(typed, '0 to 90\u00a0%') });
+  const warmth = readTyped(draft.warmth, 'temperature', habits);
+  const water = readTyped(draft.water, 'volume', habits);
+  const bulkKgPerL = sugarProduct(draft.sugarProduct)?.bulkKgPerL ?? 'ask';
+  const sugar = readTyped(draft.sugar, 'mass', habits, { bulkKgPerL });
+  const starter = readTyped(draft.starter, 'volume', habits);
+  const typedPeg = draft.peg.settled.trim();
+  const peg = typedPeg === '' ? offers.nextPeg : /^\d+$/.test(typedPeg) ? Number(typedPeg) : Number.NaN;
+  const pegRead = peg >= 1 && peg <= MOST_PEG ? peg : undefined;
+  const offer = offers.vessels.find(({ id }) => id === draft.vessel);
+  const vesselL = draft.vessel === 'new' ? volume.value : offer?.volumeL;
+  const gasRoomFraction =
+    draft.vessel === 'new' ? (gasRoom.value === undefined ? undefined : gasRoom.value / 100) : offer?.gasRoomFraction;
+  const report = offers.waters.find(({ id }) => id === draft.waterFrom);
+  const parts: FillPart[] = draft.rows.map((row) => {
+    const massKg = rows.get(row.key)?.value;
+    return {
+      lot: row.lot,
+      material: row.material,
+      name: row.name,
+      treated: row.treated,
+      plannedKg: row.plannedKg,
+      actual: massKg === undefined ? undefined : { typed: row.amount.settled.trim(), massKg },
+    };
+  });
+  const hasSugar = draft.sugarProduct !== 'none';
+  const hasStarter = draft.starterFrom !== 'none';
+  const anything = parts.some(({ actual, plannedKg }) => (actual?.massKg ?? plannedKg) !== undefined);
+  const waterL = water.value ?? draft.waterPlannedL;
+  const all = [...rows.values(), volume, gasRoom, warmth, water, sugar, starter];
+  const needs: FillNeed[] = [];
+  if (vesselL === undefined || gasRoomFraction === undefined || offer?.peg !== undefined) needs.push('vessel');
+  if (draft.lid === undefined) needs.push('lid');
+  if (draft.rows.length === 0) needs.push('scraps');
+  else if (parts.some(({ actual }) => actual === undefined)) needs.push('weights');
+  if (water.value === undefined) needs.push('water');
+  if (hasSugar && sugar.value === undefined) needs.push('sugar');
+  if (hasStarter && starter.value === undefined) needs.push('starter');
+  if (pegRead === undefined || offers.pegsInUse.includes(pegRead)) needs.push('peg');
+  if (all.some(({ trouble }) => trouble !== undefined)) needs.push('unread');
+  const ask: FillAsk | undefined =
+    vesselL === undefined || gasRoomFraction === undefined || !anything || waterL === undefined
+      ? undefined
+      : {
+          vessel: { id: draft.vessel === 'new' ? undefined : draft.vessel, volumeL: vesselL, gasRoomFraction },
+          lid: draft.lid,
+          parts,
+          water: {
+            report: report?.id,
+            source: report?.source,
+            alkalinityMeqPerL: report?.alkalinityMeqPerL ?? draft.alkalinityMeqPerL,
+            plannedL: draft.waterPlannedL,
+            actual: water.value === undefined ? undefined : { typed: draft.water.settled.trim(), volumeL: water.value },
+          },
+          sugar: hasSugar
+            ? {
+                product: draft.sugarProduct,
+                plannedKg: draft.sugarPlannedKg,
+                actual:
+                  sugar.value === undefined ? undefined : { typed: draft.sugar.settled.trim(), massKg: sugar.value },
+              }
+            : undefined,
+          starter:
+            hasStarter && starter.value !== undefined
+              ? {
+                  from: draft.starterFrom === 'elsewhere' ? undefined : draft.starterFrom,
+                  volume: { typed: draft.starter.settled.trim(), volumeL: starter.value },
+                }
+              : undefined,
+        };
+  const pegTrouble = pegRead === undefined ? { sentence: unreadFigure(typedPeg, `1 to ${MOST_PEG}`) } : undefined;
+  return { rows, volume, gasRoom, warmth, water, sugar, starter, pegTrouble, peg: pegRead, offer, vesselL, ask, needs };
+}

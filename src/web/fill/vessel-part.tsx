@@ -1,0 +1,134 @@
+// Which vessel: one that was described, or one described on the spot; its lid, where it stands, how warm it is there.
+
+import { For, Show } from 'solid-js';
+import { fillSheet, vesselTaken, vesselWords } from '#words/en/fill.ts';
+import { shapeNames, sheet } from '#words/en/weigh-in-labels.ts';
+import { ChoiceRow } from '../parts/choice-row.tsx';
+import { TypedField } from '../parts/typed-field.tsx';
+import { readField } from './draft.ts';
+import type { PartProps } from './scraps-part.tsx';
+
+export function VesselPart(props: PartProps) {
+  const countries = { onCountries: (next: PartProps['draft']['countries']) => props.change({ countries: next }) };
+  const taken = () => (props.draft.vessel === 'new' ? undefined : props.reading.offer?.peg);
+  return (
+    <section class="ask" aria-labelledby="fill-vessel">
+      <h2 id="fill-vessel">
+        <b class="number">1</b> {fillSheet.vesselQuestion}
+      </h2>
+      <div class="choices" role="radiogroup" aria-labelledby="fill-vessel">
+        <For each={props.offers.vessels}>
+          {(vessel) => (
+            <label class="block choice-block" classList={{ taken: props.draft.vessel === vessel.id }}>
+              <input
+                type="radio"
+                name="vessel"
+                checked={props.draft.vessel === vessel.id}
+                onChange={() =>
+                  props.change({
+                    vessel: vessel.id,
+                    lid: props.draft.lid ?? vessel.lid,
+                    ...(props.draft.place.text === '' ? { place: readField(vessel.place ?? '') } : {}),
+                  })
+                }
+              />
+              <span>{vesselWords(vessel)}</span>
+            </label>
+          )}
+        </For>
+        <label class="block choice-block" classList={{ taken: props.draft.vessel === 'new' }}>
+          <input
+            type="radio"
+            name="vessel"
+            checked={props.draft.vessel === 'new'}
+            onChange={() => props.change({ vessel: 'new' })}
+          />
+          <span>{fillSheet.another}</span>
+        </label>
+      </div>
+      <Show when={taken()}>{(peg) => <p class="accent">{vesselTaken(peg())}</p>}</Show>
+      <Show when={props.draft.vessel === 'new'}>
+        <div class="two">
+          <TypedField
+            id="fill-new-name"
+            label={fillSheet.newName}
+            hint={fillSheet.newNameHint}
+            field={props.draft.newName}
+            trouble={undefined}
+            countries={props.habits}
+            onField={(newName) => props.change({ newName })}
+            {...countries}
+          />
+          <TypedField
+            id="fill-new-volume"
+            label={fillSheet.newVolume}
+            hint={fillSheet.volumeHint}
+            dimension="volume"
+            field={props.draft.newVolume}
+            trouble={props.reading.volume.trouble}
+            countries={props.habits}
+            onField={(newVolume) => props.change({ newVolume })}
+            {...countries}
+          />
+          <TypedField
+            id="fill-gas-room"
+            label={fillSheet.gasRoom}
+            hint={fillSheet.gasRoomHint}
+            field={props.draft.gasRoom}
+            trouble={props.reading.gasRoom.trouble}
+            countries={props.habits}
+            onField={(gasRoom) => props.change({ gasRoom })}
+            {...countries}
+          />
+        </div>
+        <p class="note">{sheet.gasRoomNote}</p>
+        <ChoiceRow
+          name="shape"
+          legend={fillSheet.shapeQuestion}
+          words={[
+            ['pail', shapeNames.pail],
+            ['drum', shapeNames.drum],
+            ['barrel', shapeNames.barrel],
+          ]}
+          taken={props.draft.newShape}
+          onTake={(newShape) => props.change({ newShape })}
+        />
+      </Show>
+      <ChoiceRow
+        name="lid"
+        legend={fillSheet.lidQuestion}
+        words={[
+          ['loose', fillSheet.lids.loose],
+          ['vent', fillSheet.lids.vent],
+          ['none', fillSheet.lids.none],
+          ['tight', fillSheet.lids.tight],
+        ]}
+        taken={props.draft.lid}
+        onTake={(lid) => props.change({ lid })}
+      />
+      <div class="two">
+        <TypedField
+          id="fill-place"
+          label={fillSheet.place}
+          hint={fillSheet.placeHint}
+          field={props.draft.place}
+          trouble={undefined}
+          countries={props.habits}
+          onField={(place) => props.change({ place })}
+          {...countries}
+        />
+        <TypedField
+          id="fill-warmth"
+          label={fillSheet.warmth}
+          hint={fillSheet.warmthHint}
+          dimension="temperature"
+          field={props.draft.warmth}
+          trouble={props.reading.warmth.trouble}
+          countries={props.habits}
+          onField={(warmth) => props.change({ warmth })}
+          {...countries}
+        />
+      </div>
+    </section>
+  );
+}

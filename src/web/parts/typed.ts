@@ -1,0 +1,85 @@
+// Amounts as typed into a form that is kept as a draft: a text, what it was last read as, whose gallon and spoon it is.
+// The reading is the engine's; the sentence for what cannot be read stands in words.
+
+import type { Manner } from '#engine/quantity/format.ts';
+import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
+import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
+import type { PlotFacts } from '#journal/parts/described.ts';
+import { troubles } from '#words/en/weigh-in-labels.ts';
+import { sayAmountProblem } from '#words/quantity.ts';
+import type { Field } from '../weigh-in/draft.ts';
+import type { Trouble } from '../weigh-in/reading.ts';
+
+/** How a keyholder writes and reads amounts. */
+export interface Habits {
+  readonly manner: Manner;
+  readonly gallon: GallonCountry | undefined;
+  readonly spoon: SpoonCountry | undefined;
+}
+
+/** An amount read, or the trouble that stands at its field; both absent while nothing was typed. */
+export interface TypedReading {
+  readonly value?: number;
+  readonly trouble?: Trouble;
+}
+
+export const NO_TEXT: Field = { text: '', settled: '' };
+
+/** The keyholder's habits, as the plot has them. */
+export function habitsOf(facts: PlotFacts, tag: string): Habits {
+  const holder = facts.keyholders?.find((one) => one.tag === tag);
+  const gallon = holder?.gallon === 'uk' ? 'imperial' : holder?.gallon;
+  return { manner: holder?.units ?? 'metric', gallon, spoon: holder?.spoon };
+}
+
+type Measured = 'mass' | 'volume' | 'temperature' | 'count';
+
+const UNITS = { mass: ['kg', 'g', 'lb'], volume: ['L', 'mL', 'gal'], temperature: ['°C', '°F'], count: [] } as const;
+
+/** What a field holds. */
+export function readTyped(
+  field: Field,
+  dimension: Measured,
+  habits: Pick<Habits, 'gallon' | 'spoon'>,
+  more?: Partial<Wanted>,
+): TypedReading {
+  if (field.settled.trim() === '') return {};
+  const read = parse(field.settled, dimension, habits, more);
+  if (read.ok) return { value: read.value };
+  const said = sayAmountProblem(read);
+  const sentence = troubles.field(field.settled, said.message, said.allowed);
+  if (read.ask) return { trouble: { sentence, ask: read.ask } };
+  return { trouble: read.problem.message === 'unit-missing' ? { sentence, units: UNITS[dimension] } : { sentence } };
+}
+
+/** The field after a key: what can be read is read at once, the rest when the field is left. */
+export function typedInto(
+  old: Field,
+  text: string,
+  dimension: Measured,
+  habits: Pick<Habits, 'gallon' | 'spoon'>,
+  more?: Partial<Wanted>,
+): Field {
+  const readable = text.trim() === '' || parse(text, dimension, habits, more).ok;
+  return readable ? { text, settled: text } : { text, settled: old.settled };
+}
+
+function parse(
+  text: string,
+  dimension: Measured,
+  habits: Pick<Habits, 'gallon' | 'spoon'>,
+  more?: Partial<Wanted>,
+): ParsedAmount {
+  return parseAmount(text, { dimension, gallon: habits.gallon, spoon: habits.spoon, ...more });
+}
+
+/** A plain figure between two limits, with a point or a comma; undefined where nothing was typed. */
+export function readFigure(
+  field: Field,
+  limits: { readonly least: number; readonly most: number; readonly say: (typed: string) => string },
+): TypedReading {
+  const typed = field.settled.trim();
+  if (typed === '') return {};
+  const value = /^\d+(?:[.,]\d+)?$/.test(typed) ? Number(typed.replace(',', '.')) : Number.NaN;
+  return value >= limits.least && value <= limits.most ? { value } : { trouble: { sentence: limits.say(typed) } };
+}

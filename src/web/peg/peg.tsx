@@ -1,0 +1,127 @@
+// The sheet of one peg: the vessel to scale, the word for it, its sour line, what may be done with it, what was seen.
+
+import { A, useParams } from '@solidjs/router';
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { pegView } from '#tasks/plot/peg.ts';
+import { explainPeg } from '#tasks/plot/peg-working.ts';
+import { look as lookWords } from '#words/en/look.ts';
+import { pegDrawing, pegWords, standsLine } from '#words/en/peg.ts';
+import { useRecord } from '../app/context.tsx';
+import { Sheet } from '../app/sheet.tsx';
+import { signer } from '../look/keyholder.ts';
+import { NextLook, PegSourLine, PegVerdict, Reasons } from '../look/told.tsx';
+import { WorkingDialog } from '../parts/working-dialog.tsx';
+import '../styles/look.css';
+import '../styles/peg.css';
+import '../styles/plot.css';
+import { Acts } from './acts.tsx';
+import { StandingVessel } from './standing.tsx';
+import { LooksSoFar, MassSums } from './sums.tsx';
+
+export function PegScreen() {
+  const record = useRecord();
+  const params = useParams<{ batch: string }>();
+  const who = signer(record);
+  const [denominator, setDenominator] = createSignal<number>();
+  const [asked, setAsked] = createSignal(false);
+  const view = createMemo(() => {
+    const batch = record.plot().batches.get(params.batch);
+    return batch && pegView({ plot: record.plot(), batch, now: record.now() });
+  });
+  const date = (on: string) => lookWords.date(on, record.today());
+  return (
+    <Sheet
+      title={pegWords.title(view()?.peg ?? 0)}
+      aside={view() && lookWords.day(view()?.day ?? 0)}
+      here="pail"
+      number={3}
+      scale={denominator() === undefined ? undefined : pegDrawing.scale(denominator() ?? 1)}
+    >
+      <Show when={view()} fallback={<NoPeg />}>
+        {(seen) => (
+          <div class="peg-sheet">
+            <div class="peg-left">
+              <PegVerdict view={seen()} words={lookWords} today={record.today()} temperature={who.temperature} />
+              <Show when={seen().endedOn}>{(on) => <p>{pegWords.endedOn(date(on()))}</p>}</Show>
+              <Show when={seen().state === 'ready' && !seen().held && seen().heldOn}>
+                {(on) => <p>{pegWords.heldFrom(date(on()))}</p>}
+              </Show>
+              <Show when={seen().endedOn === undefined}>
+                <StandingVessel view={seen()} onScale={setDenominator} />
+              </Show>
+              <p>
+                {standsLine({
+                  vessel: seen().vessel.name,
+                  lid: seen().vessel.lid,
+                  place: seen().vessel.place,
+                  mean: seen().temperature && who.temperature(seen().temperature?.meanC ?? Number.NaN),
+                  filled: date(seen().filledOn),
+                })}
+                .
+              </p>
+              <Show
+                when={seen().vessel.volumeL !== undefined || seen().endedOn !== undefined}
+                fallback={
+                  <p>
+                    {pegWords.noVessel}{' '}
+                    <A class="block inline" href="/plot">
+                      {pegWords.toPlot}
+                    </A>
+                  </p>
+                }
+              >
+                <Show when={seen().endedOn === undefined}>
+                  <p class="note">{pegWords.drawn}</p>
+                </Show>
+              </Show>
+              <Show when={seen().disposal}>
+                {(disposal) => (
+                  <section class="disposal" aria-labelledby="disposal">
+                    <h2 id="disposal">{pegWords.disposalHeading}</h2>
+                    <ol class="numbered">
+                      <For each={pegWords.disposal(disposal().ventFirst)}>{(line) => <li>{line}</li>}</For>
+                    </ol>
+                    <p class="note">{pegWords.disposalSource}</p>
+                  </section>
+                )}
+              </Show>
+              <Acts view={seen()} />
+            </div>
+            <div class="peg-right">
+              <div class="line-head">
+                <h2>{pegWords.lineHeading}</h2>
+                <button type="button" class="why" aria-label={lookWords.whyOf} onClick={() => setAsked(true)}>
+                  {lookWords.why}
+                </button>
+              </div>
+              <PegSourLine view={seen()} words={lookWords} today={record.today()} height={440} />
+              <Show when={seen().endedOn === undefined}>
+                <NextLook view={seen()} words={lookWords} today={record.today()} />
+              </Show>
+              <Reasons view={seen()} words={lookWords} />
+              <LooksSoFar view={seen()} temperature={who.temperature} mass={who.mass} />
+              <MassSums view={seen()} mass={who.mass} />
+            </div>
+            <WorkingDialog
+              model={{
+                workings: () => (asked() ? explainPeg(seen()) : undefined),
+                closeWhy: () => setAsked(false),
+              }}
+            />
+          </div>
+        )}
+      </Show>
+    </Sheet>
+  );
+}
+
+function NoPeg() {
+  return (
+    <div class="no-peg">
+      <p class="lead-in">{pegWords.noPeg}</p>
+      <A class="block" href="/fill">
+        {pegWords.toFill}
+      </A>
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+// Jar tags, one to a label of 62 by 40 mm: peg number, what it is, its dates, what it is not, and the code that opens
+// the peg.
+
+import { createMemo, For, Show } from 'solid-js';
+import { type Tag, tagsOf } from '#tasks/plot/prints.ts';
+import { app } from '#words/en/app.ts';
+import { print, tagLines } from '#words/en/print.ts';
+import { useRecord } from '../app/context.tsx';
+import { TagDigits } from '../drawings/tag-digits.tsx';
+import { TagQr } from '../drawings/tag-qr.tsx';
+import { PrintFrame } from './frame.tsx';
+
+const QR_MM = 18.5;
+const NUMBER_MOST_MM = 38;
+
+export function TagsPrint() {
+  const record = useRecord();
+  const tags = createMemo(() => tagsOf({ plot: record.plot(), now: record.now() }));
+  const nothing = () =>
+    tags().length === 0 ? { sentence: print.noTags, act: print.noTagsAct, to: '/fill' } : undefined;
+  return (
+    <PrintFrame title={print.tags} note={print.tagsNote} nothing={nothing()}>
+      <div class="tags">
+        <For each={tags()}>{(tag) => <OneTag tag={tag} isDemo={record.isDemo} />}</For>
+      </div>
+    </PrintFrame>
+  );
+}
+
+function OneTag(props: { readonly tag: Tag; readonly isDemo: boolean }) {
+  const peg = () => String(props.tag.peg);
+  return (
+    <article class="tag">
+      <div class="tag-top">
+        <div class="tag-number">
+          <TagDigits number={peg()} label={print.pegNumber(props.tag.peg)} mostMm={NUMBER_MOST_MM} />
+        </div>
+        <Show when={props.isDemo}>
+          <span class="tag-demo">{app.demo}</span>
+        </Show>
+        <TagQr text={`${location.origin}/peg/${props.tag.batch}`} sizeMm={QR_MM} label={print.qr(props.tag.peg)} />
+      </div>
+      <p class="tag-warning">{print.tagWarning(props.tag.of)}</p>
+      <For each={tagLines(props.tag)}>
+        {(line, i) => <p class={i() === 0 ? 'tag-line' : 'tag-line whole'}>{line}</p>}
+      </For>
+    </article>
+  );
+}

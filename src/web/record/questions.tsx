@@ -1,0 +1,63 @@
+// What the record says twice, for a person who was there to settle. An answer is an entry like any other.
+
+import { createSignal, For, Show } from 'solid-js';
+import { openQuestions } from '#tasks/plot/questions.ts';
+import { sayMoment } from '#words/en/app.ts';
+import { questionWords as words } from '#words/en/questions.ts';
+import { record as recordWords } from '#words/en/record.ts';
+import { useRecord } from '../app/context.tsx';
+import { sayFailure } from '../parts/failure.ts';
+import { HandMark } from '../parts/marks.tsx';
+
+export function Questions() {
+  const record = useRecord();
+  const [said, setSaid] = createSignal('');
+  const open = () => openQuestions(record.plot(), record.entries());
+  const answer = (question: string, stands: readonly string[], note: string) => {
+    record
+      .act('question.answered', { question, stands: [...stands], note })
+      .catch((failure) => setSaid(sayFailure(failure)));
+  };
+  return (
+    <Show when={open().length > 0}>
+      <section aria-labelledby="record-questions">
+        <h2 id="record-questions">{words.heading}</h2>
+        <p class="note">{words.note}</p>
+        <For each={open()}>
+          {(question) => (
+            <article class="question">
+              <p>
+                <HandMark />
+                <b>{question.sentence}</b>
+              </p>
+              <ul class="plain">
+                <For each={question.about}>
+                  {({ on, by, sentence }) => (
+                    <li>
+                      {sayMoment(on, record.today())}, {recordWords.writtenBy(by)}: {sentence}
+                    </li>
+                  )}
+                </For>
+              </ul>
+              <Show when={question.disagrees}>
+                <p>{words.disagree}</p>
+              </Show>
+              <div class="choices">
+                <For each={question.offers}>
+                  {({ text, stands }) => (
+                    <button type="button" class="block" onClick={() => answer(question.key, stands, text)}>
+                      {text}
+                    </button>
+                  )}
+                </For>
+              </div>
+            </article>
+          )}
+        </For>
+        <p role="status" class="said">
+          {said()}
+        </p>
+      </section>
+    </Show>
+  );
+}

@@ -1,0 +1,113 @@
+// What stands on the straining sheet, as typed, and what it reads as: problems at their fields, what is still to tell.
+
+import type { Body } from '#journal/kinds/index.ts';
+import type { BottlePlan } from '#tasks/plot/straining.ts';
+import { bottleNamed } from '#tasks/plot/straining-acts.ts';
+import { unreadFigure } from '#words/en/fill.ts';
+import type { strainSheet } from '#words/en/straining.ts';
+import { type Habits, NO_TEXT, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
+import type { Countries } from '../parts/typed-field.tsx';
+import type { Field } from '../weigh-in/draft.ts';
+
+export interface StrainDraft {
+  readonly drained: Field;
+  readonly solids: Field;
+  readonly rest: Body<'peg.strained'>['rest'] | undefined;
+  readonly ph: Field;
+  readonly by: 'meter' | 'strip' | undefined;
+  readonly ec: Field;
+  readonly mesh: Field;
+  readonly solidsTo: Body<'peg.strained'>['solidsTo'];
+  readonly bottles: boolean;
+  readonly kind: 'plastic' | 'other' | undefined;
+  readonly kindTyped: Field;
+  readonly size: Field;
+  readonly filled: Field;
+  readonly count: Field;
+  readonly cap: Body<'bottle.filled'>['cap'] | undefined;
+  readonly place: Field;
+  readonly warmth: Field;
+  readonly countries: Countries | undefined;
+}
+
+export const EMPTY_STRAIN: StrainDraft = {
+  drained: NO_TEXT,
+  solids: NO_TEXT,
+  rest: undefined,
+  ph: NO_TEXT,
+  by: undefined,
+  ec: NO_TEXT,
+  mesh: NO_TEXT,
+  solidsTo: undefined,
+  bottles: true,
+  kind: undefined,
+  kindTyped: NO_TEXT,
+  size: NO_TEXT,
+  filled: NO_TEXT,
+  count: NO_TEXT,
+  cap: undefined,
+  place: NO_TEXT,
+  warmth: NO_TEXT,
+  countries: undefined,
+};
+
+export type StrainField = 'drained' | 'solids' | 'ph' | 'ec' | 'mesh' | 'size' | 'filled' | 'count' | 'warmth';
+
+export interface StrainReading {
+  readonly fields: Readonly<Record<StrainField, TypedReading>>;
+  readonly material: Body<'bottle.filled'>['material'] | 'unclear' | undefined;
+  readonly plan: BottlePlan | undefined;
+  readonly bottleNeeds: readonly (keyof typeof strainSheet.needs)[];
+  readonly unread: boolean;
+}
+
+/** Reads the whole sheet. */
+export function readStrain(draft: StrainDraft, habits: Pick<Habits, 'gallon' | 'spoon'>): StrainReading {
+  const figure = (field: Field, least: number, most: number, unit: string) =>
+    readFigure(field, { least, most, say: (typed) => unreadFigure(typed, `${least} to ${most}${unit}`) });
+  const fields = {
+    drained: readTyped(draft.drained, 'volume', habits),
+    solids: readTyped(draft.solids, 'mass', habits),
+    ph: figure(draft.ph, 2, 12, ''),
+    ec: figure(draft.ec, 0, 200, ' dS/m'),
+    mesh: figure(draft.mesh, 0.01, 50, ' mm'),
+    size: readTyped(draft.size, 'volume', habits),
+    filled: readTyped(draft.filled, 'volume', habits),
+    count: readTyped(draft.count, 'count', habits),
+    warmth: readTyped(draft.warmth, 'temperature', habits),
+  };
+  const material = draft.kind === 'other' ? bottleNamed(draft.kindTyped.settled) : draft.kind;
+  const sizeL = fields.size.value;
+  const filledL = fields.filled.value;
+  const count = fields.count.value;
+  const bottleNeeds = [
+    ...(material === undefined || material === 'unclear' ? (['kind'] as const) : []),
+    ...(sizeL === undefined ? (['size'] as const) : []),
+    ...(filledL === undefined ? (['filled'] as const) : []),
+    ...(count === undefined || count > 500 ? (['count'] as const) : []),
+    ...(draft.cap === undefined ? (['cap'] as const) : []),
+  ];
+  const whole =
+    material !== undefined &&
+    material !== 'unclear' &&
+    sizeL !== undefined &&
+    filledL !== undefined &&
+    count !== undefined &&
+    draft.cap !== undefined;
+  return {
+    fields,
+    material,
+    plan: whole
+      ? {
+          sizeL,
+          filledL,
+          count,
+          cap: draft.cap,
+          material,
+          ...(fields.warmth.value === undefined ? {} : { temperatureC: fields.warmth.value }),
+        }
+      : undefined,
+    bottleNeeds,
+    unread: Object.values(fields).some(({ trouble }) => trouble !== undefined),
+  };
+}

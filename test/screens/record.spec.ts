@@ -1,0 +1,127 @@
+// The record as it is searched, corrected, taken back, carried away in a file, forgotten and taken in again.
+
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { gatherErrors } from './sheet.ts';
+
+test.use({ viewport: { width: 390, height: 844 } });
+
+const acts = (page: Page) => page.locator('.act-line');
+async function open(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+}
+
+/** A plot with a name and a pail of 12 L. */
+async function smallPlot(page: Page): Promise<void> {
+  await open(page, '/plot');
+  await page.getByLabel('Name', { exact: true }).fill('Hedge End');
+  await page.keyboard.press('Enter');
+  const steps = page.locator('.first-steps');
+  await steps.getByLabel('Volume').fill('12 L');
+  await steps.getByLabel('Name').fill('pail');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('One vessel: done')).toBeVisible();
+  await open(page, '/record');
+  await expect(acts(page)).toHaveCount(2);
+}
+
+test('an entry is corrected and taken back, and the first one stays readable', async ({ page }) => {
+  const errors = gatherErrors(page);
+  await smallPlot(page);
+  const pail = acts(page).filter({ hasText: 'Vessel pail' });
+  await pail.locator('summary').click();
+  await pail.getByRole('button', { name: 'Correct it' }).click();
+  await pail.getByLabel('Volume').fill('ten');
+  await pail.getByRole('button', { name: 'Write the correction down' }).click();
+  await expect(pail.getByText(/"ten" does not begin with a number/)).toBeVisible();
+  await pail.getByLabel('Volume').fill('10 L');
+  await pail.getByRole('button', { name: 'Write the correction down' }).click();
+  await expect(pail.locator('summary')).toContainText('corrected');
+  await expect(pail.locator('summary')).toContainText('10 L');
+  await expect(pail.locator('.version')).toHaveCount(2);
+  await expect(pail.locator('.version').first()).toContainText('12 L');
+  await pail.getByRole('button', { name: 'Take it back' }).click();
+  await pail.getByRole('button', { name: 'Yes, take it back' }).click();
+  await expect(pail.locator('summary')).toContainText('taken back');
+  await expect(pail.locator('.version').first()).toContainText('12 L');
+  await open(page, '/plot');
+  await expect(page.getByText('One vessel', { exact: true })).toBeVisible();
+  expect(errors).toEqual([]);
+});
+
+test('a file carries the record away and back, whole or not at all', async ({ page }, info) => {
+  await smallPlot(page);
+  await expect(page.getByText('No file was made of this record yet.')).toBeVisible();
+  const waiting = page.waitForEvent('download');
+  await page.locator('#make-file').click();
+  const download = await waiting;
+  expect(download.suggestedFilename()).toMatch(/^hedge-end-\d{4}-\d\d-\d\d\.jsonl$/);
+  const file = info.outputPath('whole.jsonl');
+  await download.saveAs(file);
+  const lines = (await readFile(file, 'utf8')).trimEnd().split('\n');
+  expect(lines).toHaveLength(3);
+
+  await page.locator('#take-file').setInputFiles(file);
+  await expect(page.locator('#file-said')).toContainText(/0.new entries; 2 stood here already/);
+  const broken = [lines[0], lines[1], '{"id":"no"}'].join('\n');
+  await page
+    .locator('#take-file')
+    .setInputFiles({ name: 'broken.jsonl', mimeType: 'text/plain', buffer: Buffer.from(broken) });
+  await expect(page.locator('#file-said')).toContainText('The file was refused');
+  await expect(page.getByText(/^Line 3, id/)).toBeVisible();
+  await expect(acts(page)).toHaveCount(2);
+
+  await page.getByText('Forget everything on this phone').click();
+  await page.getByLabel('Date of your last file').fill('2020-01-01');
+  await page.locator('#forget-now').click();
+  await expect(page.getByText('That is not the date of the last file')).toBeVisible();
+  const date = /\d{4}-\d\d-\d\d/.exec(download.suggestedFilename())?.[0] ?? '';
+  await page.getByLabel('Date of your last file').fill(date);
+  await page.locator('#forget-now').click();
+  await page.waitForURL((address) => address.pathname === '/');
+  await open(page, '/record');
+  await expect(page.getByText('It starts with naming the plot')).toBeVisible();
+
+  await page.locator('#take-file').setInputFiles(file);
+  await expect(acts(page)).toHaveCount(2);
+  await page.reload();
+  await expect(acts(page)).toHaveCount(2);
+  await expect(acts(page).filter({ hasText: 'Hedge End' })).toHaveCount(1);
+});
+
+test('the demo garden is searched, and leaves nothing in the own record', async ({ page }) => {
+  const errors = gatherErrors(page);
+  await open(page, '/record');
+  await page.locator('#demo-open').click();
+  await expect(page.locator('#demo-leave')).toBeVisible();
+  await page.getByLabel('A word in it').fill('neighbour');
+  await expect(acts(page)).toHaveCount(1);
+  await expect(acts(page).locator('summary')).toContainText(/9 kg of .* set aside/);
+  await page.getByLabel('A word in it').fill('');
+  await page.getByText('By kind, peg, bed or day').click();
+  await page.getByLabel('Peg', { exact: true }).selectOption('14');
+  await page.getByLabel('Kind', { exact: true }).selectOption('peg.looked');
+  await expect(acts(page)).toHaveCount(6);
+  await expect(page.locator('#make-file')).toHaveCount(0);
+  await page.locator('#demo-leave').click();
+  await expect(page.getByText('It starts with naming the plot')).toBeVisible();
+  expect(errors).toEqual([]);
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  for (const width of [390, 1280]) {
+    test.describe(`${width} px, ${colorScheme}`, () => {
+      test.use({ colorScheme, viewport: { width, height: 844 } });
+      test('axe finds nothing on a record with an entry open for correction', async ({ page }) => {
+        await smallPlot(page);
+        await acts(page).first().locator('summary').click();
+        await acts(page).first().getByRole('button', { name: 'Correct it' }).click();
+        await page.getByText('Forget everything on this phone').click();
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      });
+    });
+  }
+}

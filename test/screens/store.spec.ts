@@ -1,0 +1,107 @@
+// The browser's store in the browser: the contract every store keeps, tabs, reloads, a full disk, a private window.
+
+import { expect, type Page, test } from '@playwright/test';
+import { storeContract } from '../contract/store-contract.ts';
+import type { StoreTest } from './store-page.ts';
+import { type StoreSite, storeSite } from './store-site.ts';
+
+declare const storeTest: StoreTest;
+
+let site: StoreSite;
+test.beforeAll(async () => {
+  site = await storeSite();
+});
+test.afterAll(() => site.close());
+
+async function ready(page: Page): Promise<Page> {
+  await page.goto(site.address);
+  await page.waitForFunction(() => 'storeTest' in globalThis);
+  return page;
+}
+
+test.describe('the contract of a store', () => {
+  for (const [index, { name }] of storeContract.entries()) {
+    test(name, async ({ page }) => {
+      await ready(page);
+      await page.evaluate((i) => storeTest.runCase(i), index);
+    });
+  }
+});
+
+test.describe('tabs and reloads', () => {
+  test('what was kept is there after a reload', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.keep('s', 'leaves'))).toBe('kept');
+    await page.reload();
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves']);
+  });
+
+  test('a second tab hears of what the first kept', async ({ context }) => {
+    const [one, other] = [await ready(await context.newPage()), await ready(await context.newPage())];
+    for (const page of [one, other]) await page.evaluate(() => storeTest.open('s'));
+    const heard = other.evaluate(() => storeTest.heard('s'));
+    await one.evaluate(() => storeTest.keep('s', 'leaves'));
+    expect(await heard).toEqual(['leaves']);
+  });
+
+  test('a tab with an older program gives way, says so, and loses nothing', async ({ context }) => {
+    const [old, young] = [await ready(await context.newPage()), await ready(await context.newPage())];
+    await old.evaluate(() => storeTest.open('s'));
+    await old.evaluate(() => storeTest.keep('s', 'leaves'));
+    expect(await young.evaluate(() => storeTest.open('s', 2))).toBe('open');
+    expect(await old.evaluate(() => storeTest.keep('s', 'more'))).toBe('outdated');
+    expect(await young.evaluate(() => storeTest.names('s'))).toEqual(['leaves']);
+    expect(await old.evaluate(() => storeTest.open('s'))).toBe('outdated');
+  });
+
+  test('a tab that does not give way is told as blocking', async ({ context }) => {
+    const [old, young] = [await ready(await context.newPage()), await ready(await context.newPage())];
+    await old.evaluate(() => storeTest.holdOn('s', 1));
+    expect(await young.evaluate(() => storeTest.open('s', 2))).toBe('blocked');
+  });
+});
+
+test.describe('where nothing can be kept', () => {
+  test('a full disk is told, keeps what it held, and takes more once there is room', async ({ page }) => {
+    await ready(page);
+    const disk = await page.context().newCDPSession(page);
+    // Set before the store is opened: the browser asks for its quota once and remembers the answer for a while.
+    await disk.send('Storage.overrideQuotaForOrigin', { origin: site.address, quotaSize: 3_000_000 });
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.keep('s', 'first'))).toBe('kept');
+    const photos = [];
+    for (let i = 0; i < 8; i++) photos.push(await page.evaluate(() => storeTest.keepPhoto('s', 1_000_000)));
+    expect(new Set(photos)).toEqual(new Set(['kept', 'full']));
+    expect(await page.evaluate(() => storeTest.photoCount('s'))).toBe(photos.filter((told) => told === 'kept').length);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['first']);
+    await disk.send('Storage.overrideQuotaForOrigin', { origin: site.address });
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.keep('s', 'second'))).toBe('kept');
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['first', 'second']);
+  });
+
+  test('a browser without a store is told as refusing', async ({ page }) => {
+    await page.addInitScript(() => Object.defineProperty(globalThis, 'indexedDB', { value: undefined }));
+    await ready(page);
+    expect(await page.evaluate(() => storeTest.open('s'))).toBe('refused');
+  });
+
+  test('a place that may not keep anything is told as refusing', async ({ page }) => {
+    await page.route('**/sandboxed', (route) =>
+      route.fulfill({
+        contentType: 'text/html',
+        headers: { 'content-security-policy': 'sandbox allow-scripts', 'access-control-allow-origin': '*' },
+        body: '<!doctype html><title>store</title>',
+      }),
+    );
+    const script = await (await page.request.get(`${site.address}/page.js`)).text();
+    await page.goto(`${site.address}/sandboxed`);
+    await page.addScriptTag({ type: 'module', content: script });
+    await page.waitForFunction(() => 'storeTest' in globalThis);
+    expect(await page.evaluate(() => storeTest.open('s'))).toBe('refused');
+  });
+});
