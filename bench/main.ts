@@ -5,6 +5,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { firstScreen, LIMIT_BYTES } from '../scripts/size.mjs';
+import { journalTimes } from './journal.ts';
+import { openingTimes } from './journal-page.ts';
 import { stepTimes } from './page.ts';
 import { rateOf } from './rate.ts';
 import { pieces } from './work.ts';
@@ -44,6 +46,16 @@ await part('From a weight step to the redrawn pail, middle of 30', async () => {
       ({ slowed, scriptMs, paintedMs, worstPaintedMs }) =>
         `  ${(slowed === 1 ? 'CPU as it is' : `CPU slowed ${slowed} times`).padEnd(20)} script ${scriptMs.toFixed(1)} ms, painted after ${paintedMs.toFixed(1)} ms (worst ${worstPaintedMs.toFixed(1)} ms), ${(paintedMs / (1000 / 60)).toFixed(1)} frames`,
     ),
+  ];
+});
+
+await part('The record, middle of five', async () => {
+  const journal = journalTimes();
+  const opening = await openingTimes();
+  return [
+    `  fold of ${whole(journal.foldedEntries)} entries: ${whole(journal.foldMs)} ms, ${whole(journal.foldedPerSecond)} a second`,
+    `  reading a file of ${whole(journal.openedEntries)} entries, each checked: ${whole(journal.importMs)} ms`,
+    `  opening ${whole(opening.entries)} entries in Chromium: ${whole(opening.wholeMs)} ms (store ${whole(opening.readMs)}, fold ${whole(opening.foldMs)}), ${(opening.wholeMs / 300).toFixed(1)} of the aim of 300 ms`,
   ];
 });
 

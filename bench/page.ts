@@ -38,7 +38,7 @@ export async function stepTimes(
 
 async function timed(browser: Browser, address: string, slowed: number): Promise<StepTimes> {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  await page.goto(address);
+  await page.goto(`${address}/weigh-in`);
   await page.getByRole('button', { name: 'Show me an example' }).click();
   const more = page.getByRole('button', { name: /clippings.* more$/i }).first();
   await more.waitFor();

@@ -36,13 +36,13 @@ test('more in than planned is computed anew; a tight lid stops it; the peg hangs
   // 2.4 + 0.7 kg at 1.0 L/kg + 5.2 L = 8.3 L of 9.0
   await expect(page.locator('.say')).toHaveText(/0\.7\sL\s+to spare/);
   await expect(page.getByText('0.30\u00a0kg more than planned')).toBeVisible();
-  await page.getByRole('radio', { name: 'tight' }).check({ force: true });
+  await page.getByRole('radio', { name: 'tight' }).check();
   const act = page.getByRole('button', { name: 'Peg it' });
   await expect(act).toHaveAttribute('aria-disabled', 'true');
   await expect(page.getByText(/cannot be finished under a tight lid.*atm/)).toBeVisible();
   await page.reload();
   await expect(page.locator('#fill-row-1')).toHaveValue('2.4 kg');
-  await page.getByRole('radio', { name: 'laid on loose' }).check({ force: true });
+  await page.getByRole('radio', { name: 'laid on loose' }).check();
   await page.locator('#fill-warmth').fill('20 °C');
   await act.click();
   // pegs 13 and 16 were given out by 9 June

@@ -62,8 +62,8 @@ test('once round the job with the network off from the second visit', async ({ p
   await page.locator('#lot-material').selectOption('grass-clippings-fresh');
   await page.locator('#lot-amount').fill('2.1 kg');
   await page.locator('#lot-amount').press('Enter');
-  await page.getByRole('radio', { name: 'own', exact: true }).check({ force: true });
-  await page.getByRole('radio', { name: 'no', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'own', exact: true }).check();
+  await page.getByRole('radio', { name: 'no', exact: true }).check();
   await page.locator('#lot-write').click();
   await expect(page.getByText('May go in a pail')).toBeVisible();
   await shot(page, '03-scraps');
@@ -80,7 +80,7 @@ test('once round the job with the network off from the second visit', async ({ p
   await page.locator('#fill-now').click();
 
   await page.getByRole('button', { name: 'All went in as planned' }).click();
-  await page.getByRole('radio', { name: 'laid on loose' }).check({ force: true });
+  await page.getByRole('radio', { name: 'laid on loose' }).check();
   await page.locator('#fill-warmth').fill('20 °C');
   await page.locator('#fill-warmth').press('Enter');
   await page.getByRole('button', { name: 'Peg it' }).click();
@@ -105,7 +105,7 @@ test('once round the job with the network off from the second visit', async ({ p
   await page.goto(`${peg}/strain`);
   await page.locator('#strain-drained').fill('6.3 L');
   await page.locator('#strain-solids').fill('2.1 kg');
-  const choose = (name: string) => page.getByRole('radio', { name, exact: true }).check({ force: true });
+  const choose = (name: string) => page.getByRole('radio', { name, exact: true }).check();
   await choose('yes, empty');
   await page.locator('#strain-size').fill('1 L');
   await page.locator('#strain-filled').fill('0.9 L');

@@ -13,7 +13,7 @@ test('a straining is summed up, judged and bottled; a drink bottle stops it', as
   await page.goto('/peg/14/strain');
   await page.locator('#strain-drained').fill('6.3 L');
   await page.locator('#strain-solids').fill('2.1 kg');
-  const choose = (name: string) => page.getByRole('radio', { name, exact: true }).check({ force: true });
+  const choose = (name: string) => page.getByRole('radio', { name, exact: true }).check();
   await choose('yes, empty');
   await page.locator('#strain-ph').fill('3.7');
   await page.locator('#strain-ph').press('Enter');

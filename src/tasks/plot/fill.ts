@@ -14,7 +14,7 @@ import type { BatchPart } from '#journal/parts/contents.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
-import { dateOfDay } from './line-dates.ts';
+import { onDay } from './dates.ts';
 import { stateAt } from './shelf.ts';
 
 /** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
@@ -390,5 +390,5 @@ export function firstLooks(filledOn: string, temperatureC: number | undefined): 
   ]);
   for (const { days: lineDays, ph } of alarmLines(warmth))
     if (Number.isFinite(lineDays)) days.set(Math.ceil(lineDays), ph);
-  return [...days].sort(([a], [b]) => a - b).map(([day, belowPh]) => ({ on: dateOfDay(from + day), day, belowPh }));
+  return [...days].sort(([a], [b]) => a - b).map(([day, belowPh]) => ({ on: onDay(from + day), day, belowPh }));
 }

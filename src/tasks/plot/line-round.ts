@@ -5,7 +5,7 @@ import { concentrateFraction, type Ratio } from '#engine/quantity/ratio.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
-import { dateOfDay } from './line-dates.ts';
+import { onDay } from './dates.ts';
 
 /** Litres on a square metre in one round, litres for one pot, days from round to round. @practice */
 export const DEPTH_L_PER_M2 = 2;
@@ -57,7 +57,7 @@ export function roundOf(plot: Plot, today: string): Round {
     dueConcentrateL: share === undefined ? undefined : dueL * share,
     dueBeds: together.map(({ facts }) => facts.tag ?? facts.name ?? ''),
     ratio,
-    on: begun ? dateOfDay(first) : undefined,
+    on: begun ? onDay(first) : undefined,
     due: begun && first === todayDay,
   };
 }

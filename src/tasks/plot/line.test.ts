@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { gardenEntries } from '#tasks/demo/garden.ts';
 import { kg, litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
+import { onDay } from './dates.ts';
 import { lineView, mannerOf } from './line.ts';
-import { dateOfDay } from './line-dates.ts';
 import { savedElsewhere } from './record.ts';
 
 const on = (day: string) => lineView({ plot: fold(gardenEntries(day)), now: `${day}T11:00` });
@@ -130,7 +130,7 @@ describe('a date from its day number', () => {
     [11_016, '2000-02-29'],
     [20_631, '2026-06-27'],
   ])('%i is %s', (day, date) => {
-    expect(dateOfDay(day)).toBe(date);
+    expect(onDay(day)).toBe(date);
     expect(Date.parse(`${date}T00:00:00Z`) / 86_400_000).toBe(day);
   });
 });

@@ -12,7 +12,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import { type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
-import { dateOfDay } from './line-dates.ts';
+import { onDay } from './dates.ts';
 import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
 import { pegView } from './peg.ts';
 
@@ -171,9 +171,9 @@ export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirst
   const daysLeft = likelyDay - momentOf(now).dateDay;
   return {
     keeping: found.keeping,
-    low: dateOfDay(from.dateDay + Math.floor(found.days.low)),
-    likely: dateOfDay(likelyDay),
-    high: dateOfDay(from.dateDay + Math.floor(found.days.high)),
+    low: onDay(from.dateDay + Math.floor(found.days.low)),
+    likely: onDay(likelyDay),
+    high: onDay(from.dateDay + Math.floor(found.days.high)),
     daysLeft,
     age: found.keeping === 'none' ? 'no-date' : daysLeft < 0 ? 'past' : daysLeft <= SOON_DAYS ? 'soon' : 'in-date',
     ph,

@@ -19,8 +19,8 @@ import { fit } from '../fit.ts';
 import type { PortionIn } from '../portion.ts';
 import type { Problem } from '../problem.ts';
 import { explainStrain, type StrainResult, strain } from '../strain.ts';
+import { onDay } from './dates.ts';
 import { UNTOLD_ALKALINITY_MEQ_PER_L } from './fill.ts';
-import { dateOfDay } from './line-dates.ts';
 import { type PegView, pegView } from './peg.ts';
 import { UNTOLD_C } from './shelf.ts';
 
@@ -123,7 +123,7 @@ export function straining(ask: StrainingAsk): Strained {
   const result = answer.value;
   const { balance } = result;
   const from = strainedAt(ask).dateDay;
-  const on = (days: number) => dateOfDay(from + Math.floor(days));
+  const on = (days: number) => onDay(from + Math.floor(days));
   const { low, likely, high } = result.useFirst.days;
   return {
     ok: true,

@@ -64,6 +64,8 @@ export function SourLine(props: {
   /** Left of the figure where the paper ends. */
   const anchor = (day: number) => (scale().x(day) > scale().right - 44 ? 'end' : 'start');
   const textX = (day: number) => scale().x(day) + (anchor(day) === 'end' ? -11 : 11);
+  /** Above the dot; under it just below the lowest limit, whose name stands there. */
+  const figureY = (ph: number) => scale().y(ph) + (ph >= 3.35 && ph <= 4.05 ? 30 : -9);
   return (
     <div class="sour-line">
       <svg
@@ -143,7 +145,7 @@ export function SourLine(props: {
               class="knocked figure"
               classList={{ last: one === props.picture.readings.at(-1) }}
               x={px(textX(one.day))}
-              y={px(scale().y(one.ph) - 9)}
+              y={px(figureY(one.ph))}
               text-anchor={anchor(one.day)}
             >
               {one.text}

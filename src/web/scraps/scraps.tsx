@@ -12,6 +12,8 @@ import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import { habitsOf, NO_TEXT, readTyped } from '../parts/typed.ts';
+import '../styles/weigh-in.css';
+import '../styles/scraps.css';
 import { TypedField } from '../parts/typed-field.tsx';
 
 const EMPTY = {
@@ -104,7 +106,7 @@ function WeighLot() {
   }
 
   return (
-    <section class="ask" aria-labelledby="weigh-lot">
+    <section class="ask scraps-form" aria-labelledby="weigh-lot">
       <h2 id="weigh-lot">{stock.weigh}</h2>
       <div class="field">
         <label for="lot-material">{stock.name}</label>

@@ -20,7 +20,13 @@ export interface Said {
   readonly label: string;
 }
 
-const kg = (massKg: number, manner: Manner) => formatAmount({ value: massKg, dimension: 'mass' }, manner).text;
+/** Nothing is said as the large unit: "0 kg", never "0 mg". */
+const kg = (massKg: number, manner: Manner) =>
+  massKg > 0
+    ? formatAmount({ value: massKg, dimension: 'mass' }, manner).text
+    : manner === 'metric'
+      ? `0${NBSP}kg`
+      : `0${NBSP}lb`;
 const litres = (volumeL: number, manner: Manner) => formatAmount({ value: volumeL, dimension: 'volume' }, manner).text;
 const area = (areaM2: number, manner: Manner) => formatAmount({ value: areaM2, dimension: 'area' }, manner).text;
 
