@@ -13,6 +13,7 @@ test.use({ viewport: { width: 1000, height: 1200 }, deviceScaleFactor: 3 });
 
 async function openPrint(page: Page, which: 'tags' | 'can' | 'shed'): Promise<void> {
   await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
+  await page.emulateMedia({ media: 'screen' });
   await page.goto(`/print/${which}`);
   await page.getByRole('button', { name: 'Print' }).waitFor();
   await page.emulateMedia({ media: 'print' });

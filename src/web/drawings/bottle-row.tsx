@@ -66,6 +66,8 @@ export function BottleRow(props: BottleRowProps) {
     const right = 2 + Math.ceil(totalL / full - 1e-9) * wide();
     return { left: Math.max(2, right - (Math.min(takes.litres, totalL) / full) * wide()), right, text: takes.text };
   });
+  /** In the right half of the paper the words end where the dimension ends, so that none is cut off. */
+  const endsAtRight = () => (span()?.left ?? 0) > props.width / 2;
   const tall = () => rows() * high() + (props.takes === undefined ? 0 : DIMENSION);
   return (
     <svg
@@ -115,7 +117,8 @@ export function BottleRow(props: BottleRowProps) {
             </Show>
             <text
               class="figure"
-              x={span() === undefined ? 2 : Math.min(span()?.left ?? 2, props.width - 110)}
+              x={endsAtRight() ? span()?.right : (span()?.left ?? 2)}
+              text-anchor={endsAtRight() ? 'end' : 'start'}
               y={rows() * high() + 32}
             >
               {takes().text}

@@ -153,25 +153,27 @@ export function SourLine(props: {
           )}
         </For>
       </svg>
-      <table class="unseen">
-        <caption>{props.picture.words.caption}</caption>
-        <thead>
-          <tr>
-            <For each={props.picture.words.table}>{(head) => <th scope="col">{head}</th>}</For>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={props.picture.readings}>
-            {(one) => (
-              <tr>
-                <th scope="row">{one.on}</th>
-                <td>{one.error}</td>
-                <td>{one.by}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
+      <div class="unseen">
+        <table>
+          <caption>{props.picture.words.caption}</caption>
+          <thead>
+            <tr>
+              <For each={props.picture.words.table}>{(head) => <th scope="col">{head}</th>}</For>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={props.picture.readings}>
+              {(one) => (
+                <tr>
+                  <th scope="row">{one.on}</th>
+                  <td>{one.error}</td>
+                  <td>{one.by}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
     </div>
   );
 }
