@@ -32,6 +32,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.waitForLoadState('networkidle');
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map(({ id, nodes }) => `${address} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+      // 7:1 for figures and small text alike, 4.5:1 for large text (WCAG 2.2, 1.4.6).
+      const faint = (await new AxeBuilder({ page }).withRules(['color-contrast-enhanced']).analyze()).violations;
+      expect(faint.map(({ id, nodes }) => `${address} ${id}: ${nodes[0]?.html}`)).toEqual([]);
       const wide = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );
