@@ -4,7 +4,6 @@
 import * as z from 'zod/mini';
 import { type UseFirst, useFirst } from '#engine/bottle/keep.ts';
 import type { ElementFate, StrainedBatch } from '#engine/bottle/liquid.ts';
-import { barOfAtm, type Closed, pressureAtm } from '#engine/bottle/pressure.ts';
 import { type Strained, strainedBatch } from '#engine/bottle/strained.ts';
 import { point, type Range } from '#engine/quantity/range.ts';
 import { strainRules } from '#engine/rules/bottle.ts';
@@ -14,6 +13,7 @@ import { bottleUseRules, lidRules, liftRules } from '#engine/rules/vessel.ts';
 import type { Assumed } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { barOfAtm, type Closed, pressureAtm } from '#engine/souring/gas/pressure.ts';
 import { type StrainTrace, workStrain } from '#engine/working/strain.ts';
 import type { Working } from '#engine/working/working.ts';
 import { scrapsCautions } from '#words/en/scraps.ts';

@@ -21,6 +21,8 @@ const UNITS = [
     'Percent',
     'Fraction',
     'Atm',
+    'Bar',
+    'Ppm',
     'Pa',
     'N',
     'KgForce',

@@ -5,13 +5,13 @@ import { describe, expect, it } from 'vitest';
 import { releasedFraction } from '#engine/bottle/extraction.ts';
 import { useFirst } from '#engine/bottle/keep.ts';
 import { elementFate, type StrainedBatch } from '#engine/bottle/liquid.ts';
-import { pressureAtm } from '#engine/bottle/pressure.ts';
 import { strainedBatch } from '#engine/bottle/strained.ts';
 import type { Element } from '#engine/pail/recipe.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import type { SugarProduct } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarIds, sugarProduct } from '#engine/scraps/sugar.ts';
+import { pressureAtm } from '#engine/souring/gas/pressure.ts';
 import { materials } from '#engine/tables/index.ts';
 
 const SEED = 20261125;

@@ -3,7 +3,9 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { barOfAtm, co2HenryMolPerLAtm, co2Mol, forceKgf, type GasRoute, pressureAtm } from '#engine/bottle/pressure.ts';
+import { atmOfBar, barOfAtm, co2Mol, forceKgf, type GasRoute, pressureAtm } from '#engine/souring/gas/pressure.ts';
+import { sealedAtm } from '#engine/souring/gas/sealed.ts';
+import { CO2_MOLAR_MASS_G, henryMolPerLAtm } from '#engine/souring/gas/solubility.ts';
 
 type Row = Readonly<Record<string, string>>;
 const rows = (name: string): Row[] => parse(readFileSync(new URL(name, import.meta.url), 'utf8'), { columns: true });
@@ -11,7 +13,7 @@ const num = (row: Row, column: string) => Number(row[column]);
 
 describe('solubility of CO2', () => {
   it.each(rows('henry.csv').map((row) => [row.case, row] as const))('%s', (_name, row) => {
-    const off = Math.abs(co2HenryMolPerLAtm(num(row, 'temperatureC')) - num(row, 'expectedMolPerLAtm'));
+    const off = Math.abs(henryMolPerLAtm('co2', num(row, 'temperatureC')) - num(row, 'expectedMolPerLAtm'));
     expect(off).toBeLessThanOrEqual(num(row, 'tolerance'));
   });
 });
@@ -28,6 +30,17 @@ describe('pressure of a closed vessel', () => {
     expect(Math.abs(atm - num(row, 'expectedAtm'))).toBeLessThanOrEqual(num(row, 'tolerance'));
   });
 
+  it.each(rows('pressure.csv').map((row) => [row.case, row] as const))('%s, read off a course of gas', (_name, row) => {
+    const hexose = { hexoseG: num(row, 'hexoseG'), route: row.route as GasRoute };
+    const temperatureC = num(row, 'temperatureC');
+    const liquidL = num(row, 'liquidL');
+    const atm = sealedAtm(
+      { gasRoomL: num(row, 'gasRoomL'), liquidL, closedAtC: temperatureC, dissolvedCo2GPerL: 0 },
+      { madeCo2GPerL: (co2Mol(hexose) * CO2_MOLAR_MASS_G) / liquidL, temperatureC },
+    );
+    expect(Math.abs(atm - num(row, 'expectedAtm'))).toBeLessThanOrEqual(num(row, 'tolerance'));
+  });
+
   it('makes 0.044 and 0.178 mol of CO2 from 8 g by souring bacteria and 16 g by yeast', () => {
     // 8 / 180.16 × 1 and 16 / 180.16 × 2
     expect(co2Mol({ hexoseG: 8, route: 'heterolactic' })).toBeCloseTo(0.0444, 4);
@@ -36,6 +49,7 @@ describe('pressure of a closed vessel', () => {
 
   it('reads 1 atm as 1.01325 bar', () => {
     expect(barOfAtm(1)).toBeCloseTo(1.01325, 10);
+    expect(atmOfBar(1.01325)).toBeCloseTo(1, 10);
   });
 });
 

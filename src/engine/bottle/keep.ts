@@ -1,5 +1,5 @@
 // How long a bottle may stand before it is used first: a band, because the sources disagree, and no promise.
-// A rising pH or a film ends it at once, whatever the date. Pressure in the bottle is pressure.ts.
+// A rising pH or a film ends it at once, whatever the date. Pressure in the bottle is souring/gas.
 
 import { type Range, range } from '../quantity/range.ts';
 import { fermentAt } from './extraction.ts';

@@ -1,16 +1,14 @@
 // What to say about lids, bottles and lifting, where a batch is filled, stands or is bottled. The pressures
-// come from bottle/pressure.ts. Whether the liquid is fit to bottle at all is rules/bottle.ts.
+// come from souring/gas/pressure.ts. Whether the liquid is fit to bottle at all is rules/bottle.ts.
 
-import { forceKgf, pressureAtm } from '../bottle/pressure.ts';
+import type { LidKind } from '../souring/gas/lid.ts';
+import { forceKgf, pressureAtm } from '../souring/gas/pressure.ts';
 import type { Rule, Values } from './rule.ts';
-
-/** 'tight' = closed and no vent. */
-export type Lid = 'tight' | 'vent' | 'loose';
 
 /** A vessel about to be closed, or standing. What is not told is taken from an example pail, and said to be. */
 export interface LidSituation {
   /** Undefined: not asked here, so nothing is said. */
-  readonly lid: Lid | undefined;
+  readonly lid: LidKind | undefined;
   readonly vesselL?: number | undefined;
   /** What stands in it, litres. */
   readonly liquidL?: number | undefined;

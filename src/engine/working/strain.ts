@@ -6,9 +6,10 @@ import { fermentAt, releaseFigures } from '../bottle/extraction.ts';
 import { bottleFigure } from '../bottle/figures.ts';
 import type { UseFirst } from '../bottle/keep.ts';
 import { drainedFraction, type ElementFate, type StrainedBatch } from '../bottle/liquid.ts';
-import { type Closed, CO2_HENRY_MOL_PER_L_ATM, CO2_HENRY_SLOPE_K, CO2_MOL_PER_MOL_HEXOSE } from '../bottle/pressure.ts';
 import type { Strained } from '../bottle/strained.ts';
 import { asRange } from '../quantity/range.ts';
+import { gasFigure } from '../souring/gas/figures.ts';
+import { type Closed, CO2_MOL_PER_MOL_HEXOSE } from '../souring/gas/pressure.ts';
 import type { Input, Working } from './working.ts';
 
 const NAMES = { n: 'nitrogen', p: 'phosphorus', k: 'potassium', ca: 'calcium', mg: 'magnesium' } as const;
@@ -229,6 +230,8 @@ function workUseFirst({ batch, useFirst }: StrainTrace): Working {
 function workPressure({ closed }: StrainTrace): readonly Working[] {
   if (closed === undefined) return [];
   const { bottle, pressureAtm } = closed;
+  const solubility = gasFigure('co2', 'henryMolPerLAtm');
+  const slope = gasFigure('co2', 'henrySlopeK');
   return [
     {
       figure: 'pressure.upToAtm',
@@ -242,8 +245,8 @@ function workPressure({ closed }: StrainTrace): readonly Working[] {
         { label: 'gas room', value: bottle.gasRoomL, unit: 'L' },
         { label: 'liquid', value: bottle.liquidL, unit: 'L' },
         { label: 'temperature', value: bottle.temperatureC, unit: '°C' },
-        { label: 'solubility at 25 °C', value: CO2_HENRY_MOL_PER_L_ATM, unit: 'mol/L/atm', source: 'sander-2015' },
-        { label: 'its change with temperature', value: CO2_HENRY_SLOPE_K, unit: 'K', source: 'sander-2015' },
+        { label: 'solubility at 25 °C', value: solubility.likely, unit: 'mol/L/atm', source: solubility.source },
+        { label: 'its change with temperature', value: slope.likely, unit: 'K', source: slope.source },
       ],
       sources: ['sander-2015'],
       doubts: ['gas dissolved before closing and a warmer day come on top'],
