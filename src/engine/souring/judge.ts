@@ -1,8 +1,9 @@
 // The word for a batch from its looks: souring, slow, ready, doubtful, lost or unknown, with the mark held.
 // Nothing is forecast here. The worst finding wins: lost, then unknown, doubtful, ready, slow, souring.
 
+import { type ModelEvidence, reasonsBeside } from './expected-reasons.ts';
 import { asidesOf, doubtfulBecause, lostBecause, readyBecause, unknownBecause } from './findings.ts';
-import { alarmLines } from './lines.ts';
+import { alarmLines, alarmLinesOver } from './lines.ts';
 import { inOrder, type Look, sawSomething } from './look.ts';
 import { changesFor, holdOf, holdReasons, nextLook, oldReading, passedReason, trendReason } from './outlook.ts';
 import { type ChangeCode, change, type Reason, type ReasonCode, type State } from './reason.ts';
@@ -25,6 +26,10 @@ export interface Judgement {
 export interface Batch {
   readonly looks: readonly Look[];
   readonly temperatureC: number;
+  /** The liquid hour by hour from the filling on: the alarm lines then follow it instead of the mean. */
+  readonly hourlyC?: Float64Array | undefined;
+  /** What the model makes of the looks: reasons beside the word, which stays the table's. */
+  readonly evidence?: ModelEvidence | undefined;
   readonly today: number;
 }
 
@@ -36,18 +41,20 @@ export interface Batch {
  * @source breidt-caldwell-2011 for the hold alone; all else our caution
  * @checked scenarios/case-15 to case-20, scenarios/demo-pegs-states, property/souring
  */
-export function judgeBatch({ looks, temperatureC, today }: Batch): Judgement {
+export function judgeBatch({ looks, temperatureC, hourlyC, evidence, today }: Batch): Judgement {
   const seen = looks.filter((look) => !(look.day > today) && sawSomething(look));
   const known = inOrder(seen.filter(readable));
   const readings = readingsOf(known);
   const asides = asidesOf(known);
+
+  const beside = reasonsBeside(evidence, today);
 
   const end = lostBecause(known, readings);
   if (end.length > 0)
     return {
       state: 'lost',
       held: false,
-      reasons: [...end, ...asides],
+      reasons: [...end, ...beside, ...asides],
       wouldChange: [change('nothing-brings-it-back')],
     };
 
@@ -62,12 +69,12 @@ export function judgeBatch({ looks, temperatureC, today }: Batch): Judgement {
     };
 
   const low = readyBecause(readings);
-  const lines = alarmLines(temperatureC);
+  const lines = hourlyC ? alarmLinesOver(hourlyC) : alarmLines(temperatureC);
   const late = alarmPassed(readings, lines);
   const doubts = doubtfulBecause(known, readings, late !== undefined && low === undefined);
   const state: State = doubts.length > 0 ? 'doubtful' : low ? 'ready' : late ? 'slow' : 'souring';
 
-  const hold = holdOf(readings, temperatureC);
+  const hold = holdOf(readings, temperatureC, hourlyC);
   const held = state === 'ready' && hold !== undefined && today >= hold.fromDay - EPSILON_DAYS;
   const reasons = [
     ...doubts,
@@ -75,16 +82,18 @@ export function judgeBatch({ looks, temperatureC, today }: Batch): Judgement {
     ...(state === 'slow' && late ? [passedReason(late, temperatureC)] : []),
     ...(state === 'slow' || state === 'souring' ? [trendReason(readings)] : []),
     ...holdReasons({ state, held, hold, temperatureC }),
+    ...beside,
     ...oldReading(readings, today),
     ...asides,
   ];
+  const bufferRises = beside.some(({ code }) => code === 'buffer-rises');
   return {
     state,
     held,
     ...(hold && Number.isFinite(hold.fromDay) && { heldFromDay: hold.fromDay }),
     reasons,
-    wouldChange: changesFor({ state, held, hold, doubts, lines, readings }),
-    nextLookDay: nextLook({ state, known, temperatureC, today }),
+    wouldChange: changesFor({ state, held, hold, doubts, lines, readings, beside }),
+    nextLookDay: nextLook({ state, known, temperatureC, today, bufferRises }),
   };
 }
 

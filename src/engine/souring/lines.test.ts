@@ -1,6 +1,6 @@
 // Expected values: the two anchors of each line as stated, the formula worked by hand, and the limits of the range.
 import { describe, expect, it } from 'vitest';
-import { alarmLines, holdDays } from './lines.ts';
+import { alarmLines, alarmLinesOver, holdDays, holdDoneOn } from './lines.ts';
 
 const days = (temperatureC: number) => alarmLines(temperatureC).map((line) => line.days);
 
@@ -40,5 +40,41 @@ describe('hold', () => {
   it('is never over below 10 °C or at an unknown temperature', () => {
     expect(holdDays(9.9)).toBe(Number.POSITIVE_INFINITY);
     expect(holdDays(Number.NaN)).toBe(Number.POSITIVE_INFINITY);
+  });
+});
+
+describe('lines over the temperatures as they were', () => {
+  const steady = (temperatureC: number, days: number) => new Float64Array(days * 24).fill(temperatureC);
+  const days = (lines: readonly { readonly days: number }[]) => lines.map((line) => line.days);
+
+  it('are those of the mean where it never changes, within the series and beyond it', () => {
+    for (const temperatureC of [8, 12, 17.5, 20, 29])
+      for (const told of [1, 30])
+        days(alarmLinesOver(steady(temperatureC, told))).forEach((day, i) => {
+          expect(day).toBeCloseTo(alarmLines(temperatureC)[i]?.days ?? Number.NaN, 9);
+        });
+  });
+
+  it('add up: two days at 12 °C are 2/5 of the way to pH 5.0, and the rest takes 3/5 of 3 days at 20 °C', () => {
+    const series = new Float64Array(20 * 24).fill(20).fill(12, 0, 48);
+    // 2 + (1 − 2/5) × 3 and 2 + (1 − 2/9) × 5, by the two columns of the table
+    expect(days(alarmLinesOver(series))[0]).toBeCloseTo(3.8, 9);
+    expect(days(alarmLinesOver(series))[1]).toBeCloseTo(2 + (7 / 9) * 5, 9);
+  });
+
+  it('are always passed where a temperature before them is not known', () => {
+    expect(days(alarmLinesOver(new Float64Array(96).fill(Number.NaN, 0, 24)))).toEqual([Number.NaN, Number.NaN]);
+    expect(days(alarmLinesOver(new Float64Array(0)))).toEqual([Number.NaN, Number.NaN]);
+  });
+
+  it('hold by the hour: 3.5 days at 20 °C are half of it, and 8 days at 15 °C the other half', () => {
+    const series = new Float64Array(40 * 24).fill(15).fill(20, 0, 3.5 * 24);
+    expect(holdDoneOn(series, 0)).toBeCloseTo(11.5, 9);
+    expect(holdDoneOn(steady(20, 30), 4)).toBeCloseTo(11, 9);
+  });
+
+  it('never hold where it turned cold, although the mean is warm enough', () => {
+    const series = new Float64Array(20 * 24).fill(8).fill(25, 0, 6 * 24);
+    expect(holdDoneOn(series, 6)).toBe(Number.POSITIVE_INFINITY);
   });
 });

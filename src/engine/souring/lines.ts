@@ -1,5 +1,6 @@
 // The lines in time that a batch is held against: by when it ought to be sour (alarm lines), and how long it
-// must stay sour before it may go near a crop eaten raw (hold). Both run with the mean temperature.
+// must stay sour before it may go near a crop eaten raw (hold). Both run with the mean temperature, or by the hour
+// with the temperatures as they were.
 
 /** Two lines of alarm: above `ph` later than `days` is slow. */
 export interface AlarmLine {
@@ -23,11 +24,62 @@ const LINES = [
  * @practice our caution, no source: drawn from a fermentation model at 12 and 20 °C, not from a trial of such batches
  */
 export function alarmLines(temperatureC: number): readonly AlarmLine[] {
-  const belowC = 20 - Math.min(temperatureC, 20);
-  return LINES.map(({ ph, daysAt20C, daysAt12C }) => ({
-    ph,
-    days: daysAt20C * (daysAt12C / daysAt20C) ** (belowC / 8),
-  }));
+  return LINES.map((line) => ({ ph: line.ph, days: lineDays(line, temperatureC) }));
+}
+
+function lineDays({ daysAt20C, daysAt12C }: (typeof LINES)[number], temperatureC: number): number {
+  return daysAt20C * (daysAt12C / daysAt20C) ** ((20 - Math.min(temperatureC, 20)) / 8);
+}
+
+/**
+ * By when a batch ought to have passed pH 5.0 and pH 4.6, by the temperatures as they were: each hour counts for what
+ * it is worth at its own temperature.
+ *
+ *   Σ Δt / t(T) = 1
+ *
+ * @range as alarmLines; after the last hour told, the mean of its last day goes on; an hour not known before the line
+ *   gives a line that is always passed
+ * @returns days since filling, for each line
+ * @practice our caution, no source: the lines of alarmLines, added up
+ */
+export function alarmLinesOver(hourlyC: Float64Array): readonly AlarmLine[] {
+  return LINES.map((line) => ({ ph: line.ph, days: doneOn(hourlyC, 0, (c) => 1 / lineDays(line, c)) }));
+}
+
+/**
+ * The day on which a hold that began on `sinceDay` is done, by the temperatures as they were: each hour counts for what
+ * it is worth at its own temperature, and none below 10 °C.
+ *
+ *   Σ Δt / holdDays(T) = 1
+ *
+ * @range after the last hour told, the mean of its last day goes on
+ * @returns days since filling; infinity where it never is
+ * @source breidt-caldwell-2011 abstract
+ * @deviates the days by temperature are our caution
+ */
+export function holdDoneOn(hourlyC: Float64Array, sinceDay: number): number {
+  return doneOn(hourlyC, sinceDay, (c) => 1 / holdDays(c));
+}
+
+/** The day on which a clock that runs at `perDay` of the temperature has gone once round. */
+function doneOn(hourlyC: Float64Array, fromDay: number, perDay: (temperatureC: number) => number): number {
+  let left = 1;
+  let day = fromDay;
+  for (let hour = Math.floor(fromDay * 24); hour < hourlyC.length; hour++) {
+    const untilDay = (hour + 1) / 24;
+    const pace = perDay(hourlyC[hour] as number);
+    const done = (untilDay - day) * pace;
+    if (!(done < left)) return day + left / pace;
+    left -= done;
+    day = untilDay;
+  }
+  return day + left / perDay(lastMeanC(hourlyC));
+}
+
+/** Mean of the last day of a series. */
+function lastMeanC(hourlyC: Float64Array): number {
+  const some = hourlyC.subarray(Math.max(0, hourlyC.length - 24));
+  return some.reduce((sum, one) => sum + one, 0) / some.length;
 }
 
 /**

@@ -2,7 +2,7 @@
 // the day of the next look.
 
 import { UNKNOWN_AFTER_DAYS } from './findings.ts';
-import { type AlarmLine, holdDays } from './lines.ts';
+import { type AlarmLine, holdDays, holdDoneOn } from './lines.ts';
 import type { Look } from './look.ts';
 import { whiteFuzz } from './nose.ts';
 import { because, type ChangeCode, change, type Reason, type ReasonCode, type State } from './reason.ts';
@@ -20,11 +20,19 @@ export interface Hold {
   readonly fromDay: number;
 }
 
-/** The clock of the hold, while it runs. @source breidt-caldwell-2011 abstract @deviates the days are our caution */
-export function holdOf(readings: readonly Reading[], temperatureC: number): Hold | undefined {
+/**
+ * The clock of the hold, while it runs: by the mean temperature or by the temperatures as they were, whichever ends later.
+ * @source breidt-caldwell-2011 abstract @deviates the days are our caution
+ */
+export function holdOf(
+  readings: readonly Reading[],
+  temperatureC: number,
+  hourlyC?: Float64Array | undefined,
+): Hold | undefined {
   const since = runBelow(readings, HELD_PH)[0];
   if (since === undefined) return undefined;
-  const days = holdDays(temperatureC);
+  const byMeanDays = holdDays(temperatureC);
+  const days = hourlyC ? Math.max(byMeanDays, holdDoneOn(hourlyC, since.day) - since.day) : byMeanDays;
   return { sinceDay: since.day, days, fromDay: since.day + days };
 }
 
@@ -82,6 +90,8 @@ interface ChangeSituation {
   readonly doubts: readonly Reason<ReasonCode>[];
   readonly lines: readonly AlarmLine[];
   readonly readings: readonly Reading[];
+  /** What the model adds to the reasons. */
+  readonly beside: readonly Reason<ReasonCode>[];
 }
 
 /** What would change the word. @practice our caution, no source */
@@ -92,10 +102,12 @@ export function changesFor({
   doubts,
   lines,
   readings,
+  beside,
 }: ChangeSituation): readonly Reason<ChangeCode>[] {
+  const asked = beside.length > 0 ? [change('reading-in-band-answers')] : [];
   if (state === 'doubtful') {
     const nose = doubts.some(({ code }) => code === 'foul-once' || code === 'noses-differ');
-    return [change(nose ? 'second-nose-decides' : 'second-reading-decides')];
+    return [change(nose ? 'second-nose-decides' : 'second-reading-decides'), ...asked];
   }
   const changes: Reason<ChangeCode>[] = [];
   if (state === 'souring' || state === 'slow') changes.push(change('two-low-readings-make-it-ready'));
@@ -109,7 +121,7 @@ export function changesFor({
         : change('acid-makes-it-held'),
     );
   changes.push(change('foul-word-makes-it-doubtful'), change('climb-makes-it-lost'));
-  return changes;
+  return [...changes, ...asked];
 }
 
 interface NextSituation {
@@ -117,15 +129,17 @@ interface NextSituation {
   readonly known: readonly Look[];
   readonly temperatureC: number;
   readonly today: number;
+  /** Acid goes missing: look again within a day. */
+  readonly bufferRises: boolean;
 }
 
 /** The day of the next look: today when it is overdue. @practice our caution, no source */
-export function nextLook({ state, known, temperatureC, today }: NextSituation): number {
+export function nextLook({ state, known, temperatureC, today, bufferRises }: NextSituation): number {
   const lastDay = known.at(-1)?.day ?? today;
   const usual = NEXT_DAYS[state];
   const fuzz = whiteFuzz(known).at(-1);
   const fresh = fuzz !== undefined && lastDay - fuzz.day < 1;
   const warm = !(temperatureC < WARM_C) && state !== 'ready';
-  const days = warm || fresh ? Math.min(usual, 1) : usual;
+  const days = warm || fresh || bufferRises ? Math.min(usual, 1) : usual;
   return Math.max(lastDay + days, today);
 }

@@ -34,7 +34,10 @@ export type ReasonCode =
   | 'white-fuzz-once'
   | 'flat-white'
   | 'larvae'
-  | 'reading-is-old';
+  | 'reading-is-old'
+  | 'above-expected'
+  | 'below-expected'
+  | 'buffer-rises';
 
 export type ChangeCode =
   | 'two-low-readings-make-it-ready'
@@ -46,6 +49,7 @@ export type ChangeCode =
   | 'second-nose-decides'
   | 'second-reading-decides'
   | 'reading-makes-it-known'
+  | 'reading-in-band-answers'
   | 'nothing-brings-it-back';
 
 /** One reason, with what its sentence needs. */

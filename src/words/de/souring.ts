@@ -79,6 +79,12 @@ export const reasonsDe: Readonly<Record<ReasonCode, (values: Values) => string>>
     `Eine flache weiße Haut an ${tag(v, 'day')}: Hefe. Abschöpfen, Luft fernhalten, die Säure noch einmal messen.`,
   larvae: (v) => `Larven an ${tag(v, 'day')}: mit einem Tuch unter losem Deckel abdecken.`,
   'reading-is-old': (v) => `Die letzte Messung ist ${rund(v, 'days')} Tage alt: beim nächsten Blick messen.`,
+  'above-expected': (v) =>
+    `Weniger sauer als erwartet: ${ph(v, 'ph')} an ${tag(v, 'day')}, und nach den Blicken davor war ${komma(n(v, 'lowPh'))} bis ${komma(n(v, 'highPh'))} zu erwarten. Es kann kälter stehen, ärmer an Zucker sein oder langsamer anlaufen als angegeben.`,
+  'below-expected': (v) =>
+    `Saurer als erwartet, und das ist gut, wenn die Messung stimmt: ${ph(v, 'ph')} an ${tag(v, 'day')}, und nach den Blicken davor war ${komma(n(v, 'lowPh'))} bis ${komma(n(v, 'highPh'))} zu erwarten. War das Messgerät gespült und in dieser Woche eingestellt?`,
+  'buffer-rises': (v) =>
+    `Säure fehlt: bei ${ph(v, 'ph')} an ${tag(v, 'toDay')} erwartet das Modell etwa ${komma(n(v, 'timesFactor'))}-mal so viel Säure, wie diese Pflanzen binden können. Das kann ein frühes Zeichen von Fäulnis sein: riech daran und miss noch einmal.`,
 };
 
 /** One sentence for each thing that would change the word. */
@@ -95,6 +101,8 @@ export const changesDe: Readonly<Record<ChangeCode, (values: Values) => string>>
   'second-nose-decides': () => 'Eine zweite Nase binnen 24 Stunden entscheidet: wieder faul, dann ist es verloren.',
   'second-reading-decides': () => 'Eine zweite Messung binnen 24 Stunden entscheidet.',
   'reading-makes-it-known': () => 'Ein Blick mit Messung würde es wieder bekannt machen.',
+  'reading-in-band-answers': () =>
+    'Eine nächste Messung im erwarteten Band würde beantworten, was an dieser seltsam ist.',
   'nothing-brings-it-back': () =>
     'Kein späterer Blick holt es zurück; einen falschen Eintrag muss zurücknehmen, wer ihn gemacht hat.',
 };

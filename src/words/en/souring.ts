@@ -84,6 +84,12 @@ export const reasonSentences: Readonly<Record<ReasonCode, (values: Values) => st
   'flat-white': (v) => `A flat white film on ${day(v, 'day')}: yeast. Skim it, keep air out, read the acidity again.`,
   larvae: (v) => `Larvae on ${day(v, 'day')}: cover it with a cloth under a loose lid.`,
   'reading-is-old': (v) => `The last acidity is ${withUnit(n(v, 'days'), 'days', 0)} old: read it at the next look.`,
+  'above-expected': (v) =>
+    `Less sour than expected: ${ph(v, 'ph')} on ${day(v, 'day')}, and by the looks before it ${figure(n(v, 'lowPh'), 1)} to ${figure(n(v, 'highPh'), 1)} was to be expected. It may be colder, poorer in sugar or slower to start than was told.`,
+  'below-expected': (v) =>
+    `Sourer than expected, which is good news if the reading is right: ${ph(v, 'ph')} on ${day(v, 'day')}, and by the looks before it ${figure(n(v, 'lowPh'), 1)} to ${figure(n(v, 'highPh'), 1)} was to be expected. Was the meter rinsed, and set that week?`,
+  'buffer-rises': (v) =>
+    `Acid goes missing: at ${ph(v, 'ph')} on ${day(v, 'toDay')} the model expects about ${figure(n(v, 'timesFactor'), 1)} times the acid that these plants can hold. That can be an early sign of rotting: smell it, and read it again.`,
 };
 
 /** One sentence for each thing that would change the word. */
@@ -100,6 +106,7 @@ export const changeSentences: Readonly<Record<ChangeCode, (values: Values) => st
   'second-nose-decides': () => 'A second nose within 24 hours decides: foul again and it is lost.',
   'second-reading-decides': () => 'A second reading within 24 hours decides.',
   'reading-makes-it-known': () => 'A look with an acidity reading would make it known again.',
+  'reading-in-band-answers': () => 'A next reading within the expected band would answer what is odd about this one.',
   'nothing-brings-it-back': () =>
     'No later look brings it back; a wrong entry has to be taken back by whoever made it.',
 };

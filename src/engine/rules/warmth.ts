@@ -1,0 +1,39 @@
+// What to say of the warmth a batch stands in: too hot for the bacteria that sour it, so warm that it wants a look
+// every day, too cold for any time of holding. The lines of alarm and the hold are souring/lines.ts.
+
+import type { Rule } from './rule.ts';
+
+/** Warmest it is told or reckoned to get, air or liquid, and the mean of the liquid. NaN where it is not known. */
+export interface WarmthOfBatch {
+  readonly hottestC: number;
+  readonly meanC: number;
+}
+
+/** Above this, other microbes than those of souring are at home. Our caution, no source. */
+export const TOO_HOT_C = 35;
+/** From here a batch turns in hours to days, so it is looked at daily. Our caution, no source. */
+export const LOOK_DAILY_C = 25;
+/** Below this no time of holding is known. Our caution, no source. */
+const TOO_COLD_TO_HOLD_C = 10;
+
+/** Warmth: what is not known speaks as too cold to hold. */
+export const warmthRules: readonly Rule<WarmthOfBatch>[] = [
+  {
+    id: 'too-hot-to-sour',
+    level: 'caution',
+    source: 'our-caution',
+    when: ({ hottestC }) => (hottestC < TOO_HOT_C ? false : { hottestC, limitC: TOO_HOT_C }),
+  },
+  {
+    id: 'warm-look-daily',
+    level: 'note',
+    source: 'our-caution',
+    when: ({ meanC }) => (meanC < LOOK_DAILY_C ? false : { meanC }),
+  },
+  {
+    id: 'too-cold-for-a-hold',
+    level: 'caution',
+    source: 'our-caution',
+    when: ({ meanC }) => (meanC >= TOO_COLD_TO_HOLD_C ? false : { meanC, limitC: TOO_COLD_TO_HOLD_C }),
+  },
+];
