@@ -68,13 +68,13 @@ export interface FitResult {
 /** Counted where nobody told it: a hard water, so that sugar is rather over- than under-asked. Our caution, no source. */
 const UNTOLD_ALKALINITY: Range = { low: 0.5, likely: 4, high: 6 };
 
-type FitInput = z.infer<typeof fitSchema>;
+export type FitInput = z.infer<typeof fitSchema>;
 type Answer =
   | { readonly ok: true; readonly value: FitResult }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** White sugar stands in where no product is named yet: 0 kg of it. */
-function recipeOf(input: FitInput): Recipe {
+export function recipeOf(input: FitInput): Recipe {
   const product = sugarProduct(input.sugar?.product ?? 'white-sugar');
   if (product === undefined) throw new Error(`no such sugar product: ${input.sugar?.product}`);
   return {
@@ -87,11 +87,12 @@ function recipeOf(input: FitInput): Recipe {
 }
 
 /** The plants' assumptions; the settled volume's is the contract's own and told with the volume. */
-function assumedOfPlants(recipe: Recipe): readonly Assumed[] {
+export function assumedOfPlants(recipe: Recipe): readonly Assumed[] {
   return recipe.plants.flatMap((part) => part.assumed.filter((a) => a.field !== 'displacementLPerKg'));
 }
 
-function assumedOfWater(input: FitInput): readonly Assumed[] {
+/** What was counted of a water that was not told whole. */
+export function assumedOfWater(input: FitInput): readonly Assumed[] {
   if (input.water.alkalinityMeqPerL !== undefined) return [];
   return [{ field: 'alkalinityMeqPerL', material: 'water', value: UNTOLD_ALKALINITY, source: 'our-caution' }];
 }

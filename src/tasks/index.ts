@@ -7,7 +7,7 @@ import type { Caution } from './caution.ts';
 import type { Problem } from './problem.ts';
 
 /** The words that can be asked today. */
-export const words = ['fit', 'can', 'water', 'strain'] as const;
+export const words = ['fit', 'can', 'water', 'strain', 'sour'] as const;
 export type Word = (typeof words)[number];
 
 /** The answer of any word: the contract's object, and what a face may ask about it. */
@@ -66,6 +66,13 @@ const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
       import('#words/en/strain.ts'),
     ]);
     return whole({ schema: strainSchema, run: strain, say: sayStrain, explain: explainStrain });
+  },
+  async sour() {
+    const [{ sour, sourSchema, explainSour }, { saySour }] = await Promise.all([
+      import('./sour.ts'),
+      import('#words/en/sour.ts'),
+    ]);
+    return whole({ schema: sourSchema, run: sour, say: saySour, explain: explainSour });
   },
 };
 

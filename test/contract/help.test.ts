@@ -14,6 +14,7 @@ const CONTRACT_FIELDS = {
   can: ['batch', 'ratio', 'aim', 'canL', 'areaM2', 'depthLPerM2', 'spoon', 'water'],
   water: ['volumeL', 'freeChlorineMgPerL', 'chloramineMgPerL', 'alkalinity', 'use'],
   strain: ['plants', 'water', 'sugar', 'days', 'temperatureC', 'finalPh', 'drainedL', 'solidsKg'],
+  sour: ['vessel', 'plants', 'water', 'sugar', 'targetPh', 'beds', 'temperatureC', 'days', 'lid', 'looks'],
 } as const;
 
 describe('help', () => {

@@ -14,6 +14,7 @@ export const about = {
   can: 'how much concentrate and water to pour on a bed',
   water: 'what to do about chlorine and hardness before filling',
   strain: 'what came out: the balance, and what the liquid and the solids carry',
+  sour: 'when it is likely to be sour and held, and what the looks say',
   help: 'this page; help WORD says what a word takes; help materials and help sugars list what it knows',
 } as const;
 
