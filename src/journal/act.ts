@@ -22,6 +22,9 @@ export interface ActOf<K extends Kind> {
 
 export type Act = { [K in Kind]: ActOf<K> }[Kind];
 
+/** The acts of a kind, in their order. */
+export type ByKind = <K extends Kind>(kind: K) => readonly ActOf<K>[];
+
 /** The acts that stand, in the order they were done. */
 export function actsOf({ plain, lines }: Pick<Standing, 'plain' | 'lines'>, table: KindTable = kinds): readonly Act[] {
   const acts: Act[] = [];

@@ -82,16 +82,21 @@ export const date = z
   .string({ error: () => says('is not a date', 'a date such as 2026-06-03') })
   .check(z.refine(isDate, says('is not a date', 'a date such as 2026-06-03')));
 
+/** Mass of one lot; 1,000 kg is more than any bucket garden lifts. */
+export const massKg = positive(1000, 'kg');
+/** Volume of a vessel or of water; 2,000 L covers any butt. */
+export const volumeL = positive(2000, 'L');
+
 const typed = text(80);
 /** A mass between low and high where it came by volume, in kg. */
 const bandKg = z
   .strictObject({ low: number(0, 1000, 'kg'), likely: number(0, 1000, 'kg'), high: number(0, 1000, 'kg') })
   .check(z.refine((r) => r.low <= r.likely && r.likely <= r.high, says('is not in order', 'low, likely, high')));
 
-/** A mass as typed and as read; 1,000 kg is more than any bucket garden lifts. */
-export const mass = fields({ typed, massKg: positive(1000, 'kg'), bandKg: z.optional(bandKg) });
-/** A volume as typed and as read; 2,000 L covers any butt. */
-export const volume = fields({ typed, volumeL: positive(2000, 'L') });
+/** A mass as typed and as read. */
+export const mass = fields({ typed, massKg, bandKg: z.optional(bandKg) });
+/** A volume as typed and as read. */
+export const volume = fields({ typed, volumeL });
 /** An area as typed and as read. */
 export const area = fields({ typed, areaM2: positive(5000, 'm²') });
 /** A mass or a volume, as it was measured. */

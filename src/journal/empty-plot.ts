@@ -23,6 +23,7 @@ export function emptyPlot(id: string): Plot {
     photos: [],
     trialsLaid: [],
     trialsWeighed: [],
+    lessonsReset: [],
     questions: [],
     sealed: [],
     waiting: [],

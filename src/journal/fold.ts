@@ -2,7 +2,7 @@
 // do anew on every change. Corrections are followed first (standing.ts); then each part of the plot reads the acts that
 // stand. Nothing here judges: states, cautions and sentences are made of this by the floors above.
 
-import { type Act, type ActOf, actsOf } from './act.ts';
+import { type Act, type ActOf, actsOf, type ByKind } from './act.ts';
 import type { Kept, Sealed } from './entry.ts';
 import { type Kind, type KindTable, kinds } from './kinds/index.ts';
 import { daysIn } from './moment.ts';
@@ -13,7 +13,7 @@ import { type Bottle, bottlesOf, takenByFeeds } from './parts/bottles.ts';
 import { type CanFacts, described, type PlotFacts, type VesselFacts } from './parts/described.ts';
 import { feedsOf } from './parts/feeds.ts';
 import { closed, samePegs } from './parts/pegs.ts';
-import { type Lot, lotAnswers, stockOf } from './parts/stock.ts';
+import { type Lot, stockOf } from './parts/stock.ts';
 import { startersOf, usedOf } from './parts/used.ts';
 import type { Question } from './question.ts';
 import { standing, type Waiting } from './standing.ts';
@@ -38,6 +38,8 @@ export interface Plot {
   readonly photos: readonly ActOf<'photo.taken'>[];
   readonly trialsLaid: readonly ActOf<'trial.laid'>[];
   readonly trialsWeighed: readonly ActOf<'trial.weighed'>[];
+  /** From when on finished batches teach anew, the older ones no more. */
+  readonly lessonsReset: readonly ActOf<'lessons.reset'>[];
   /** What the record says twice, for a person to settle. */
   readonly questions: readonly Question[];
   /** Entries of a newer program: kept, shown as such, passed on, and counted nowhere. */
@@ -65,13 +67,15 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
   const questions: Question[] = [...stands.questions];
   const acts = actsOf(stands, table);
   const by = grouped(acts);
-  const { facts, beds, vessels, cans } = described(acts, lineOf, waiting);
+  const { facts, beds, vessels, cans } = described(by, lineOf, waiting);
   const lotActs = by('scraps.weighed');
-  const lots = new Map(lotActs.map((act) => [act.id, lotAnswers(act)]));
+  const lots = new Map<string, ActOf<'scraps.weighed'>>();
+  for (const act of lotActs) lots.set(act.id, act);
   const around = { lots, lineOf, days: daysIn(facts.timeZone), answers, waiting, questions };
   const open = runBatches(acts.filter(isPegAct), around);
   const feeds = feedsOf(by('bed.fed'), answers, questions);
-  const starterL = startersOf(acts, lineOf);
+  const putIn = [...by('peg.filled'), ...by('peg.toppedUp')];
+  const starterL = startersOf(putIn, lineOf);
   const poured = takenByFeeds(feeds, lineOf);
   const shelf = {
     filled: by('bottle.filled'),
@@ -94,6 +98,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     picked: by('bed.picked'),
     soilTested: by('soil.tested'),
   };
+  const used = usedOf({ putIn, heapFed: by('heap.fed'), dressed: by('bed.dressed') }, lineOf);
   return {
     id,
     facts,
@@ -101,7 +106,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     vessels,
     cans,
     waters: by('water.reported'),
-    lots: stockOf(lotActs, by('lot.tested'), usedOf(acts, lineOf), around),
+    lots: stockOf(lotActs, by('lot.tested'), used, around),
     products: by('product.bought'),
     batches,
     bottles,
@@ -112,6 +117,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     photos: by('photo.taken'),
     trialsLaid: by('trial.laid'),
     trialsWeighed: by('trial.weighed'),
+    lessonsReset: by('lessons.reset'),
     questions: questions.sort((a, b) => compare(a.key, b.key)),
     sealed,
     waiting: waiting.sort((a, b) => compare(a.id, b.id) || compare(a.why, b.why)),
@@ -127,7 +133,7 @@ function onlyPlot(entries: readonly Kept[]): string | undefined {
 }
 
 /** Acts of a kind, in their order. */
-function grouped(acts: readonly Act[]): <K extends Kind>(kind: K) => readonly ActOf<K>[] {
+function grouped(acts: readonly Act[]): ByKind {
   const groups = new Map<Kind, Act[]>();
   for (const act of acts) {
     const group = groups.get(act.kind);

@@ -116,7 +116,15 @@ function offsetsOf(timeZone: string): (wallMinute: number) => number {
   };
 }
 
+/** The zone asked for last: a plot has one, and making its calendar takes longer than a fold of a season. */
+let lastZone: { readonly timeZone: string; readonly zone: Intl.DateTimeFormat | undefined } | undefined;
+
 function zoneNamed(timeZone: string): Intl.DateTimeFormat | undefined {
+  if (lastZone?.timeZone !== timeZone) lastZone = { timeZone, zone: zoneMade(timeZone) };
+  return lastZone.zone;
+}
+
+function zoneMade(timeZone: string): Intl.DateTimeFormat | undefined {
   try {
     return new Intl.DateTimeFormat('en-GB-u-ca-gregory-nu-latn', {
       timeZone,

@@ -12,7 +12,8 @@ export interface Problem {
   readonly allowed: string;
 }
 
-const SEPARATOR = '; allowed: ';
+/** Between what is wrong and what would do. */
+export const SEPARATOR = '; allowed: ';
 const NOT_A_FIELD = 'is no field of this kind of entry';
 
 /** The message of a schema check: what is wrong, and what would do. */
@@ -44,13 +45,15 @@ function collect(issue: z.core.$ZodIssue, above: readonly PropertyKey[], input: 
   return [{ field: pathText(path) || 'entry', value, message: value === undefined ? 'is missing' : what, allowed }];
 }
 
-function pathText(path: readonly PropertyKey[]): string {
+/** A path as one text: parts[0].mass. */
+export function pathText(path: readonly PropertyKey[]): string {
   let text = '';
   for (const key of path) text += typeof key === 'number' ? `[${key}]` : `${text ? '.' : ''}${String(key)}`;
   return text;
 }
 
-function at(input: unknown, path: readonly PropertyKey[]): unknown {
+/** What an input has at a path; own fields only. */
+export function at(input: unknown, path: readonly PropertyKey[]): unknown {
   let here: unknown = input;
   for (const key of path) {
     if (typeof here !== 'object' || here === null || !Object.hasOwn(here, key)) return undefined;

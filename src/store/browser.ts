@@ -6,12 +6,14 @@ import { type DBSchema, type IDBPDatabase, type IDBPTransaction, type OpenDBCall
 import type { Kept } from '#journal/entry.ts';
 import { failureOf } from './failure.ts';
 import { checked, isNew } from './gate.ts';
-import { PACK_SIZE, type Pack, packOf, type ReadRow, type Row, rowsOf, stretches } from './packs.ts';
+import { addKept, PACK_SIZE, type Pack, packOf, type ReadRow, type Row, rowsOf, stretches } from './packs.ts';
 import { photoOf } from './photos.ts';
-import { type Photo, type Store, StoreFailure } from './store.ts';
+import { type Photo, type Since, type Store, StoreFailure } from './store.ts';
 
 export const STORE_VERSION = 1;
 const NAME = 'tilthwright';
+/** Packs asked for together: enough for one way to the disk and back, few enough that opening them need not wait for all. */
+const PACKS_AT_ONCE = 5;
 
 interface Tables extends DBSchema {
   entries: { key: number; value: Row; indexes: { id: string; plot: string } };
@@ -133,16 +135,23 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
       if (failed !== undefined) throw failed.cause;
       return result;
     });
-  /** Rows that arrived after a number, packs opened, and how many of them stand loose. */
-  const readAfter = async (cursor: number) => {
+  /** What arrived after a number, and the number to ask with next. Packs are opened as they come, while the next are read. */
+  const readAfter = async (cursor: number): Promise<Since> => {
     const tx = db.transaction(RECORD, 'readonly');
     const after = IDBKeyRange.lowerBound(cursor, true);
-    const [packs, loose] = await Promise.all([
-      tx.objectStore('packs').getAll(after),
-      tx.objectStore('entries').getAll(after),
-    ]);
-    const packed = packs.flatMap(rowsOf).filter(({ seq }) => seq > cursor);
-    return { rows: [...packed, ...(loose as ReadRow[])], loose: loose.length };
+    const packs = tx.objectStore('packs');
+    const [lasts, loose] = await Promise.all([packs.getAllKeys(after), tx.objectStore('entries').getAll(after)]);
+    const entries: Kept[] = [];
+    const reading = Array.from({ length: Math.ceil(lasts.length / PACKS_AT_ONCE) }, async (_, i) => {
+      const some = lasts.slice(i * PACKS_AT_ONCE, (i + 1) * PACKS_AT_ONCE);
+      // Requests of one transaction are answered in their order, and so are the packs.
+      for (const one of await packs.getAll(IDBKeyRange.bound(some[0], some.at(-1)))) addKept(entries, one, cursor);
+    });
+    await Promise.all(reading);
+    for (const { kept } of loose) entries.push(kept);
+    // Asked for but not waited for: every later call waits its turn behind it, and where it fails the rows stay.
+    if (loose.length >= PACK_SIZE) void write(RECORD, pack).catch(() => undefined);
+    return { entries, cursor: (loose as ReadRow[]).at(-1)?.seq ?? lasts.at(-1) ?? cursor };
   };
   const heard = () => {
     tell();
@@ -163,16 +172,8 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
       });
       if (added > 0) heard();
     },
-    async all() {
-      const { rows, loose } = await guarded(() => readAfter(0));
-      // Asked for but not waited for: every later call waits its turn behind it, and where it fails the rows stay.
-      if (loose >= PACK_SIZE) void write(RECORD, pack).catch(() => undefined);
-      return rows.map(({ kept }) => kept);
-    },
-    async since(cursor) {
-      const { rows } = await guarded(() => readAfter(cursor));
-      return { entries: rows.map(({ kept }) => kept), cursor: rows.at(-1)?.seq ?? cursor };
-    },
+    all: async () => (await guarded(() => readAfter(0))).entries,
+    since: (cursor) => guarded(() => readAfter(cursor)),
     async forget(plot) {
       const tables = [...RECORD, 'photos', 'facts'] as const;
       await write(tables, async (tx) => {

@@ -41,6 +41,15 @@ export function rowsOf({ seqs, text }: Pack): readonly ReadRow[] {
   });
 }
 
+/** Adds to `found` what a pack holds after a cursor: the way of an opening, which makes no rows. */
+export function addKept(found: Kept[], { seqs, text }: Pack, cursor: number): void {
+  if (seqs.length === 0) return;
+  const lines = text.split('\n');
+  for (let i = 0; i < lines.length; i++) {
+    if ((seqs[i] ?? 0) > cursor) found.push(JSON.parse(lines[i] ?? '') as Kept);
+  }
+}
+
 /** The stretches of rows that are to be packed now: whole ones only, the latest rows stay as they are. */
 export function stretches(rows: readonly ReadRow[]): readonly (readonly ReadRow[])[] {
   const found: (readonly ReadRow[])[] = [];

@@ -1,24 +1,11 @@
-// The fields that several words of the contract share, each with its allowed range stated once.
-// Ranges are wide enough for any plot and narrow enough to catch a slipped decimal or a wrong unit.
+// The fields that several words of the contract share, each with its allowed range stated once. What the record has
+// too comes from the journal's bounds. Ranges are wide enough for any plot and narrow enough to catch a slipped decimal.
 
 import * as z from 'zod/mini';
+import { number } from '#journal/bounds.ts';
 import { says } from './problem.ts';
 
-/** A finite number between two limits, in a named unit. */
-export function number(min: number, max: number, unit: string) {
-  const allowed = `${min} to ${max}${unit ? ` ${unit}` : ''}`;
-  return z
-    .number({ error: () => says('is not a number', allowed) })
-    .check(z.gte(min, says('is too small', allowed)), z.lte(max, says('is too large', allowed)));
-}
-
-/** More than nothing, up to a limit. */
-export function positive(max: number, unit: string) {
-  const allowed = `more than 0, up to ${max}${unit ? ` ${unit}` : ''}`;
-  return z
-    .number({ error: () => says('is not a number', allowed) })
-    .check(z.gt(0, says('must be more than 0', allowed)), z.lte(max, says('is too large', allowed)));
-}
+export { listOf, massKg, number, oneOf, positive, volumeL } from '#journal/bounds.ts';
 
 /** A number, or a band { low, likely, high } in order, both within the limits. */
 export function banded(min: number, max: number, unit: string) {
@@ -35,11 +22,6 @@ export function banded(min: number, max: number, unit: string) {
   );
 }
 
-/** One of a few words. */
-export function oneOf<const T extends readonly string[]>(words: T) {
-  return z.enum(words, { error: () => says('is not one of the words known here', words.join(', ')) });
-}
-
 /** A short text the grower typed. */
 export function text(max = 200) {
   return z
@@ -47,21 +29,6 @@ export function text(max = 200) {
     .check(z.maxLength(max, says('is too long', `a text of up to ${max} characters`)));
 }
 
-/** A list with at least and at most so many items. */
-export function listOf<T extends z.ZodMiniType>(item: T, min: number, max: number) {
-  const allowed = `a list of ${min} to ${max}`;
-  return z
-    .array(item, { error: () => says('is not a list', allowed) })
-    .check(
-      z.minLength(min, says('is too short a list', allowed)),
-      z.maxLength(max, says('is too long a list', allowed)),
-    );
-}
-
-/** Mass of one lot of scraps; 1,000 kg is more than any bucket garden lifts. */
-export const massKg = positive(1000, 'kg');
-/** Volume of a vessel or of water; 2,000 L covers any butt. */
-export const volumeL = positive(2000, 'L');
 /** pH of anything that may meet a batch. */
 export const ph = number(2, 12, 'pH');
 /** Acid a water can take up, meq per litre; the hardest drinking waters stay below 10. */

@@ -3,25 +3,13 @@
 // Schemas are written with zod/mini and the helpers of fields.ts, whose messages read "what; allowed: …".
 
 import type * as z from 'zod/mini';
+import { at, type Problem, pathText, SEPARATOR } from '#journal/problem.ts';
 
-/** One thing wrong with an input, at a named field. */
-export interface Problem {
-  readonly field: string;
-  readonly value: unknown;
-  readonly message: string;
-  readonly allowed: string;
-}
+export { type Problem, says } from '#journal/problem.ts';
 
 export type Read<T> =
   | { readonly ok: true; readonly value: T; readonly unread: readonly string[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
-
-const SEPARATOR = '; allowed: ';
-
-/** The message of a schema check: what is wrong, and what would do. */
-export function says(what: string, allowed: string): string {
-  return what + SEPARATOR + allowed;
-}
 
 /**
  * Reads a whole input and reports every problem. A field that no word of the contract has is not an
@@ -69,21 +57,6 @@ function collect(
     message: missing ? 'is missing' : `${what ?? issue.message}`,
     allowed: allowed ?? 'see help for this word',
   });
-}
-
-function pathText(path: readonly PropertyKey[]): string {
-  let text = '';
-  for (const key of path) text += typeof key === 'number' ? `[${key}]` : `${text ? '.' : ''}${String(key)}`;
-  return text;
-}
-
-function at(input: unknown, path: readonly PropertyKey[]): unknown {
-  let here: unknown = input;
-  for (const key of path) {
-    if (typeof here !== 'object' || here === null) return undefined;
-    here = (here as Record<PropertyKey, unknown>)[key];
-  }
-  return here;
 }
 
 /** A deep copy of plain data that leaves out the named paths. */

@@ -1,5 +1,6 @@
-// What stands beside the flow: the heap, the weather as typed, photos, trials, and the answer to a question that the
-// fold raised. A heap goes by a short name; a photo's bytes are kept by the store, never in an entry.
+// What stands beside the flow: the heap, the weather as typed, photos, trials, the answer to a question that the fold
+// raised, and what was learned set back. A heap goes by a short name; a photo's bytes are kept by the store, never in
+// an entry.
 
 import * as z from 'zod/mini';
 import {
@@ -106,3 +107,6 @@ export const trialWeighed = fields({
 
 /** Which of the entries a question is about stand. */
 export const questionAnswered = fields({ question: text(120), stands: listOf(id, 1, 200), note: z.optional(note) });
+
+/** What finished batches taught counts no more from here on: for one group of the materials list, or for `all`. */
+export const lessonsReset = fields({ group: text(40), note: z.optional(note) });

@@ -53,6 +53,7 @@ export const kinds = {
   'trial.laid': first(besideKinds.trialLaid),
   'trial.weighed': first(besideKinds.trialWeighed),
   'question.answered': first(besideKinds.questionAnswered),
+  'lessons.reset': first(besideKinds.lessonsReset),
 } as const;
 
 export type Kind = keyof typeof kinds;

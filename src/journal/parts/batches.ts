@@ -8,17 +8,7 @@ import type { DaysBetween, Moment } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Waiting } from '../standing.ts';
 import type { Batch, BatchLook, Change, LiquidSum, MassSum, Straining } from './batch.ts';
-import {
-  type BatchPart,
-  type Contents,
-  contentsOf,
-  LIQUID_KG_PER_L,
-  litresOf,
-  massOf,
-  NOTHING,
-  share,
-  together,
-} from './contents.ts';
+import { type Contents, contentsOf, LIQUID_KG_PER_L, litresOf, massOf, NOTHING, share, together } from './contents.ts';
 
 type PegKind =
   | 'peg.filled'
@@ -67,8 +57,8 @@ const NO_LIQUID: LiquidSum = { drainedL: 0, bottledL: 0, pouredL: 0, starterL: 0
 
 /** What the acts on pegs need from the rest of the fold. */
 export interface PegSurroundings {
-  /** What a part takes from its lot of the stock. */
-  readonly lots: ReadonlyMap<string, Omit<BatchPart, 'massKg'>>;
+  /** The lots of the stock that a part may name. */
+  readonly lots: ReadonlyMap<string, ActOf<'scraps.weighed'>>;
   readonly lineOf: ReadonlyMap<string, string>;
   readonly days: DaysBetween;
   readonly answers: Answers;
@@ -81,13 +71,19 @@ export function runBatches(acts: readonly PegAct[], around: PegSurroundings): Re
   const batches = new Map<string, Open>();
   const held = new Map<string, PegAct[]>();
   const ref = (id: string) => around.lineOf.get(id) ?? id;
+  /** A batch the act needs that is not here yet. */
+  const missingFor = (act: PegAct): string | undefined => {
+    if (act.kind === 'peg.filled') return undefined;
+    const batch = ref(act.body.batch);
+    if (!batches.has(batch)) return batch;
+    const from = act.kind === 'peg.joined' ? ref(act.body.from) : batch;
+    return batches.has(from) ? undefined : from;
+  };
   for (const act of acts) {
     // A queue instead of recursion: a long chain of splits may have waited for one filling.
     const queue: PegAct[] = [act];
     for (const next of queue) {
-      const missing = needs(next)
-        .map(ref)
-        .find((id) => !batches.has(id));
+      const missing = missingFor(next);
       if (missing !== undefined) {
         const others = held.get(missing);
         if (others === undefined) held.set(missing, [next]);
@@ -103,11 +99,6 @@ export function runBatches(acts: readonly PegAct[], around: PegSurroundings): Re
   }
   for (const [of, list] of held) for (const { id } of list) around.waiting.push({ id, why: 'batch-not-here', of });
   return batches;
-}
-
-function needs(act: PegAct): readonly string[] {
-  if (act.kind === 'peg.filled') return [];
-  return act.kind === 'peg.joined' ? [act.body.batch, act.body.from] : [act.body.batch];
 }
 
 function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => string, around: PegSurroundings): void {

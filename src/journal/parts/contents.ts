@@ -6,6 +6,7 @@ import { bottleFigure } from '#engine/bottle/figures.ts';
 import { ASSUMED } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { material } from '#engine/tables/index.ts';
+import type { ActOf } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
 
 /** Mass of a litre of water. @practice within 0.2 % from 4 to 20 °C */
@@ -44,19 +45,32 @@ export type PutIn = Pick<Body<'peg.filled'>, 'parts' | 'water' | 'sugar' | 'star
 
 export const NOTHING: Contents = { parts: [], waterL: 0, waters: [], sugar: [], starterL: 0 };
 
+/** What a part that came from a lot takes over from it. */
+function lotAnswers({ body }: ActOf<'scraps.weighed'>): Omit<BatchPart, 'massKg'> {
+  return {
+    ...(body.material !== undefined && { material: body.material }),
+    ...(body.name !== undefined && { name: body.name }),
+    ...(body.slip !== undefined && { treated: body.slip.treated }),
+    ...(body.analysis !== undefined && { analysis: body.analysis }),
+  };
+}
+
 /** What was put in, as contents; a part that names only its lot takes its material and answers from the stock. */
-export function contentsOf(put: PutIn, lots: ReadonlyMap<string, Omit<BatchPart, 'massKg'>>): Contents {
+export function contentsOf(put: PutIn, lots: ReadonlyMap<string, ActOf<'scraps.weighed'>>): Contents {
   const waters = (put.water ?? []).flatMap(({ water }) => (water === undefined ? [] : [water]));
   return {
-    parts: (put.parts ?? []).map(({ mass, lot, material, name, treated, analysis }) => ({
-      ...(lot === undefined ? {} : lots.get(lot)),
-      ...(lot !== undefined && { lot }),
-      ...(material !== undefined && { material }),
-      ...(name !== undefined && { name }),
-      ...(treated !== undefined && { treated }),
-      ...(analysis !== undefined && { analysis }),
-      massKg: mass.massKg,
-    })),
+    parts: (put.parts ?? []).map(({ mass, lot, material, name, treated, analysis }) => {
+      const from = lot === undefined ? undefined : lots.get(lot);
+      return {
+        ...(from !== undefined && lotAnswers(from)),
+        ...(lot !== undefined && { lot }),
+        ...(material !== undefined && { material }),
+        ...(name !== undefined && { name }),
+        ...(treated !== undefined && { treated }),
+        ...(analysis !== undefined && { analysis }),
+        massKg: mass.massKg,
+      };
+    }),
     waterL: total(put.water, ({ volume }) => volume.volumeL),
     waters: [...new Set(waters)],
     sugar: (put.sugar ?? []).map(({ product, mass }) => ({ product, massKg: mass.massKg })),

@@ -1,7 +1,7 @@
 // The plot's own facts and the things on it: each description tells what it changes, and the latest telling of a field
 // holds. A thing goes by the id of the entry that first described it. Feeds, picks and contents are joined elsewhere.
 
-import type { Act, ActOf } from '../act.ts';
+import type { ByKind } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
 import type { Waiting } from '../standing.ts';
 
@@ -19,18 +19,13 @@ export interface Described {
 }
 
 /** Field by field over the acts in order; a description of a thing that is not here waits. */
-export function described(acts: readonly Act[], lineOf: ReadonlyMap<string, string>, waiting: Waiting[]): Described {
+export function described(by: ByKind, lineOf: ReadonlyMap<string, string>, waiting: Waiting[]): Described {
   const ref = (id: string | undefined) => (id === undefined ? undefined : (lineOf.get(id) ?? id));
   let facts: PlotFacts = {};
-  const beds: (ActOf<'bed.described'> & { readonly thing: string | undefined })[] = [];
-  const vessels: (ActOf<'vessel.described'> & { readonly thing: string | undefined })[] = [];
-  const cans: (ActOf<'can.described'> & { readonly thing: string | undefined })[] = [];
-  for (const act of acts) {
-    if (act.kind === 'plot.described') facts = { ...facts, ...told(act.body) };
-    else if (act.kind === 'bed.described') beds.push({ ...act, thing: ref(act.body.bed) });
-    else if (act.kind === 'vessel.described') vessels.push({ ...act, thing: ref(act.body.vessel) });
-    else if (act.kind === 'can.described') cans.push({ ...act, thing: ref(act.body.can) });
-  }
+  for (const { body } of by('plot.described')) facts = { ...facts, ...told(body) };
+  const beds = by('bed.described').map(({ id, body }) => ({ id, body, thing: ref(body.bed) }));
+  const vessels = by('vessel.described').map(({ id, body }) => ({ id, body, thing: ref(body.vessel) }));
+  const cans = by('can.described').map(({ id, body }) => ({ id, body, thing: ref(body.can) }));
   return {
     facts,
     beds: things(beds, waiting, ({ bed: _, ...rest }) => rest),

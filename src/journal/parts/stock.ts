@@ -7,7 +7,6 @@ import { material } from '#engine/tables/index.ts';
 import type { ActOf } from '../act.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Waiting } from '../standing.ts';
-import type { BatchPart } from './contents.ts';
 
 export interface Lot {
   readonly id: string;
@@ -28,30 +27,24 @@ const DECIDED: Readonly<Record<string, Destination>> = {
   out: 'out',
 };
 const GRAM_KG = 0.001;
-
-/** What a part that came from a lot takes over from it. */
-export function lotAnswers({ body }: ActOf<'scraps.weighed'>): Omit<BatchPart, 'massKg'> {
-  return {
-    ...(body.material !== undefined && { material: body.material }),
-    ...(body.name !== undefined && { name: body.name }),
-    ...(body.slip !== undefined && { treated: body.slip.treated }),
-    ...(body.analysis !== undefined && { analysis: body.analysis }),
-  };
-}
+/** One list for every lot that was not tested: nearly all. */
+const NO_TESTS: Lot['tests'] = [];
 
 /** Where a lot may go: never a softer place than any of its answers gives. */
 export function placeOfLot({ body }: ActOf<'scraps.weighed'>, tests: readonly ActOf<'lot.tested'>[]): Destination {
   const table = body.material === undefined ? 'liquid' : material(body.material)?.into;
   const decided = DECIDED[body.goes ?? 'in'] ?? 'set-aside';
-  const outcomes = tests.map((test) => test.body.outcome);
-  const harmed = outcomes.includes('harmed');
-  const cleared = !harmed && outcomes.includes('clear');
+  const harmed = tests.some((test) => test.body.outcome === 'harmed');
+  const cleared = !harmed && tests.some((test) => test.body.outcome === 'clear');
   const treated = body.slip?.treated;
   // A material that this table does not have waits for one that does: no test of beans can answer for it.
-  const answers: Destination[] = [table ?? 'set-aside', harmed || treated === 'yes' ? 'out' : 'liquid'];
-  if (treated === 'unknown' && !cleared) answers.push('set-aside');
-  if (!(decided === 'set-aside' && cleared)) answers.push(decided);
-  return answers.reduce((a, b) => (ORDER.indexOf(b) > ORDER.indexOf(a) ? b : a));
+  let place = stricter(table ?? 'set-aside', harmed || treated === 'yes' ? 'out' : 'liquid');
+  if (treated === 'unknown' && !cleared) place = stricter(place, 'set-aside');
+  return decided === 'set-aside' && cleared ? place : stricter(place, decided);
+}
+
+function stricter(a: Destination, b: Destination): Destination {
+  return ORDER.indexOf(b) > ORDER.indexOf(a) ? b : a;
 }
 
 /** Kilograms taken from each lot. */
@@ -63,6 +56,7 @@ export function stockOf(
   tested: readonly ActOf<'lot.tested'>[],
   used: Used,
   around: {
+    readonly lots: ReadonlyMap<string, unknown>;
     readonly lineOf: ReadonlyMap<string, string>;
     readonly answers: Answers;
     readonly waiting: Waiting[];
@@ -70,17 +64,16 @@ export function stockOf(
   },
 ): ReadonlyMap<string, Lot> {
   const tests = new Map<string, ActOf<'lot.tested'>[]>();
-  const known = new Set(weighed.map(({ id }) => id));
   for (const test of tested) {
     const lot = around.lineOf.get(test.body.lot) ?? test.body.lot;
-    if (!known.has(lot)) around.waiting.push({ id: test.id, why: 'lot-not-here', of: lot });
+    if (!around.lots.has(lot)) around.waiting.push({ id: test.id, why: 'lot-not-here', of: lot });
     tests.set(lot, [...(tests.get(lot) ?? []), test]);
   }
   const lots = new Map<string, Lot>();
   for (const act of weighed) {
     const weighedKg = act.body.mass.massKg;
     const usedKg = used.get(act.id) ?? 0;
-    const own = tests.get(act.id) ?? [];
+    const own = tests.get(act.id) ?? NO_TESTS;
     lots.set(act.id, {
       id: act.id,
       act,
