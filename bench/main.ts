@@ -9,6 +9,8 @@ import { journalTimes } from './journal.ts';
 import { openingTimes } from './journal-page.ts';
 import { stepTimes } from './page.ts';
 import { rateOf } from './rate.ts';
+import { sourTimes } from './sour-page.ts';
+import { SLOWED, touchTimes } from './touch.ts';
 import { pieces } from './work.ts';
 
 const root = path.join(path.dirname(fileURLToPath(import.meta.url)), '..');
@@ -48,6 +50,20 @@ await part('From a weight step to the redrawn pail, middle of 30', async () => {
     ),
   ];
 });
+
+await part(`Touch to drawn answer, slowed ${SLOWED} times, middle of seven`, async () =>
+  (await touchTimes(root)).map(
+    ({ touch, scriptMs, paintedMs }) =>
+      `  ${touch.padEnd(28)} script ${scriptMs.toFixed(1)} ms, drawn after ${paintedMs.toFixed(1)} ms, ${(paintedMs / (1000 / 60)).toFixed(1)} frames`,
+  ),
+);
+
+await part('The sour line of a peg in the browser, middle of five', async () =>
+  (await sourTimes(root)).map(
+    ({ what, ms, aimMs }) =>
+      `  ${what.padEnd(36)} ${ms.toFixed(0).padStart(5)} ms${aimMs === undefined ? '' : `, ${(ms / aimMs).toFixed(1)} of the aim of ${aimMs} ms`}`,
+  ),
+);
 
 await part('The record, middle of five', async () => {
   const journal = journalTimes();

@@ -31,6 +31,7 @@ describe('a second language', () => {
         days: 12,
         afterDays: 10,
       },
+      ...{ lowPh: 4.2, highPh: 4.9, timesFactor: 3.1 },
       ...{ onePh: 3.6, otherPh: 4, sinceDay: 7, holdDays: 8, readingDay: 2, firstSmell: 'egg', lastSmell: 'sewage' },
     };
     const figures = (text: string) => (text.match(/\d+(?:[.,]\d+)?/g) ?? []).map((one) => one.replace(',', '.')).sort();

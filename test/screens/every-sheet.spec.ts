@@ -5,7 +5,19 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { gatherErrors } from './sheet.ts';
 
-const SHEETS = ['/', '/plot', '/scraps', '/weigh-in', '/fill', '/shelf', '/shelf/unknown', '/can', '/pick', '/record'];
+const SHEETS = [
+  '/',
+  '/plot',
+  '/scraps',
+  '/weigh-in',
+  '/two-cases',
+  '/fill',
+  '/shelf',
+  '/shelf/unknown',
+  '/can',
+  '/pick',
+  '/record',
+];
 const OF_A_PEG = ['', '/look', '/strain'];
 const PRINTS = ['/print/tags', '/print/can', '/print/shed'];
 

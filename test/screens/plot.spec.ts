@@ -16,6 +16,8 @@ test('a newcomer names the plot, a vessel and a bed, and is led to the scale', a
   const errors = gatherErrors(page);
   await open(page);
   await expect(page.getByText('It starts with a name')).toBeVisible();
+  await write(page).click();
+  await expect(page.getByText('Nothing is told here yet; tell at least this.')).toBeVisible();
   await page.getByLabel('Name', { exact: true }).fill('Hedge End');
   // Keyboard alone.
   await page.keyboard.press('Enter');

@@ -72,6 +72,12 @@ export function readForm<K extends Kind>(
   }
   const checked = kinds[kind].newest.safeParse(body);
   if (checked.success && troubles.size === 0) return { ok: true, body: body as Body<K> };
+  if (!checked.success && Object.keys(body).length === 0 && troubles.size === 0) {
+    return {
+      ok: false,
+      troubles: new Map(asked.slice(0, 1).map(({ field }) => [field, { sentence: words.nothingTold }])),
+    };
+  }
   if (!checked.success) {
     for (const { field, value, message, allowed } of problemsOf(checked.error.issues, body)) {
       const at = asked.find((one) => field === one.field || field.startsWith(`${one.field}.`))?.field ?? field;

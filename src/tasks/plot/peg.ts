@@ -72,6 +72,9 @@ export interface PegView {
   /** Mean since the filling, and as last told; undefined where nobody measured. */
   readonly temperature: { readonly meanC: number; readonly lastC: number; readonly told: readonly Told[] } | undefined;
   readonly judgement: Judgement;
+  /** The looks as the judgement took them, and the day it is for: that of the end for one that was emptied. */
+  readonly judged: readonly Look[];
+  readonly judgedDay: number;
   /** Why, and what would change it (nothing once it is empty), with days as the calendar counts them from the filling. */
   readonly reasons: Judgement['reasons'];
   readonly wouldChange: Judgement['wouldChange'];
@@ -99,6 +102,12 @@ export interface PegAsk {
   readonly now: string;
 }
 
+/** The batch of an address: by its id, or by its peg number, as a tag has it; of several the one made last. */
+export function batchNamed(plot: Plot, named: string | undefined): Batch | undefined {
+  const byId = plot.batches.get(named ?? '');
+  return byId ?? [...plot.batches.values()].findLast(({ peg }) => String(peg) === named);
+}
+
 /** A peg at a moment; what is dated after that day is left out. */
 export function pegView({ plot, batch, now }: PegAsk): PegView {
   const at = momentOf(now);
@@ -112,8 +121,9 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
   const judgedDay = endedDay === undefined ? today : Math.min(today, Math.max(endedDay, lastDay(looks, readings)));
   const bottles = [...plot.bottles.values()].filter((one) => one.batch === batch.id);
   const temperature = temperatureOf(batch, endedDay === undefined ? [] : bottledAt(bottles, endedDay), today);
+  const judged = judgedLooks(batch, looks, at);
   const judgement = judgeBatch({
-    looks: judgedLooks(batch, looks, at),
+    looks: judged,
     temperatureC: temperature?.meanC ?? Number.NaN,
     today: judgedDay,
   });
@@ -137,6 +147,8 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
     layers: layersOf(batch),
     temperature,
     judgement,
+    judged,
+    judgedDay,
     reasons: reasonsOf(judgement, held).map((one) => ({ ...one, values: onCalendar(one.values, batch.filled) })),
     wouldChange:
       ended === undefined
@@ -261,7 +273,7 @@ function actsFor(state: State, ended: boolean): readonly PegAct[] {
 }
 
 /** The date on which a day since a moment falls; parts of a day count from the moment's own time. @arithmetic */
-function dateOfDay(from: Moment, day: number): string {
+export function dateOfDay(from: Moment, day: number): string {
   return onDay(Math.floor((from.wallMinute + day * MINUTES_A_DAY) / MINUTES_A_DAY));
 }
 

@@ -13,7 +13,7 @@ import { type PegView, standingPegs } from './peg.ts';
 import { type PickBed, pickList } from './pick.ts';
 import { cansOf, keyholderOf, toolsOf } from './pour.ts';
 import { inWalkingOrder } from './round.ts';
-import { type ShelfBottle, shelf } from './shelf.ts';
+import { type ShelfBottle, shelf, VENT_EVERY_DAYS } from './shelf.ts';
 import { strengthFor } from './strength.ts';
 
 export interface PrintAsk {
@@ -23,8 +23,6 @@ export interface PrintAsk {
   readonly tag?: string | undefined;
 }
 
-/** Days from vent to vent, as the shelf counts them. @practice our caution, no source */
-const VENT_EVERY_DAYS = 7;
 /** Plants named on a tag; the rest are "and more". */
 const MOST_PLANTS = 2;
 

@@ -25,7 +25,7 @@ export interface ShelfAsk {
 /** Warmth taken for a bottle of which none was told: a hot shed, so that the date is rather too early. @practice our caution, no source */
 export const UNTOLD_C = 30;
 /** Days without a vent after which a bottle wants a hand; a bottle that vents by itself is looked at too. @practice our caution, no source */
-const VENT_EVERY_DAYS = 7;
+export const VENT_EVERY_DAYS = 7;
 /** Days before the date within which a bottle is used before all others. @practice our caution, no source */
 const SOON_DAYS = 14;
 

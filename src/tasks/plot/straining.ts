@@ -4,30 +4,23 @@
 import { batchLiquidL } from '#engine/bottle/liquid.ts';
 import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
-import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import type { ReadBy } from '#engine/souring/look.ts';
-import { material } from '#engine/tables/index.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
-import { type BatchPart, LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
+import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
 import type { Caution } from '../caution.ts';
 import { fit } from '../fit.ts';
-import type { PortionIn } from '../portion.ts';
 import type { Problem } from '../problem.ts';
 import { explainStrain, type StrainResult, strain } from '../strain.ts';
+import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from './batch-mix.ts';
 import { onDay } from './dates.ts';
-import { UNTOLD_ALKALINITY_MEQ_PER_L } from './fill.ts';
 import { type PegView, pegView } from './peg.ts';
 import { UNTOLD_C } from './shelf.ts';
 
-/** Dry matter of a part that no table knows: from cucumber to stalks. @practice our caution, no source */
-const UNTOLD_DRY_MATTER = { low: 0.05, likely: 0.12, high: 0.35 };
-/** The question needs some water; a batch without any is asked with a drop. @arithmetic */
-const DROP_L = 1e-6;
 /** Below this what is left in the pail is what clings to it. @practice */
 const LEAST_TO_BOTTLE_L = 0.05;
 
@@ -192,41 +185,6 @@ function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked)
   };
 }
 
-function isKnown({ material: id, analysis }: BatchPart): boolean {
-  return (id !== undefined && material(id) !== undefined) || analysis?.dryMatter !== undefined;
-}
-
-function portionOf(part: BatchPart): PortionIn {
-  const { material: id, name, treated, analysis, massKg } = part;
-  const row = id === undefined ? undefined : material(id);
-  return {
-    ...(analysis ?? {}),
-    ...(row === undefined ? {} : { material: row.id }),
-    ...(isKnown(part) ? {} : { dryMatter: UNTOLD_DRY_MATTER }),
-    ...(name === undefined ? (row === undefined && id !== undefined ? { name: id } : {}) : { name }),
-    ...(treated === undefined ? {} : { treated }),
-    massKg,
-  };
-}
-
-/** The sugars as one: that of which there was most, with the weight of all. */
-function sugarOf({ contents }: Batch): { readonly product: string; readonly massKg: number } {
-  const most = [...contents.sugar].sort((a, b) => b.massKg - a.massKg)[0];
-  const known = most !== undefined && sugarProduct(most.product) !== undefined;
-  return {
-    product: known ? most.product : 'white-sugar',
-    massKg: contents.sugar.reduce((total, { massKg }) => total + massKg, 0),
-  };
-}
-
-function alkalinityOf(plot: Plot, { contents }: Batch): number {
-  const told = contents.waters.flatMap((id) => {
-    const report = plot.waters.find((one) => one.id === id)?.body.alkalinity;
-    return report === undefined ? [] : [report.alkalinityMeqPerL];
-  });
-  return told.length > 0 ? Math.max(...told) : UNTOLD_ALKALINITY_MEQ_PER_L;
-}
-
 /** When it was strained: now, or the last time for a batch that stands empty. */
 function strainedAt({ batch, drainedL, now }: StrainingAsk): Moment {
   return drainedL === undefined ? (batch.strainings.at(-1)?.when ?? momentOf(now)) : momentOf(now);
@@ -235,6 +193,11 @@ function strainedAt({ batch, drainedL, now }: StrainingAsk): Moment {
 /** Day of the batch on which it is strained, or was last. @arithmetic */
 export function dayOf(ask: StrainingAsk): number {
   return Math.max(0, daysIn(ask.plot.facts.timeZone)(ask.batch.filled, strainedAt(ask)));
+}
+
+/** The same as the calendar counts it, as the peg's own sheet says it. @arithmetic */
+export function calendarDayOf(ask: StrainingAsk): number {
+  return strainedAt(ask).dateDay - ask.batch.filled.dateDay;
 }
 
 function drainedOf({ batch, drainedL }: StrainingAsk): number {

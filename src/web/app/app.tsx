@@ -16,6 +16,7 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
   ['/plot', lazy(async () => ({ default: (await import('../plot/plot.tsx')).PlotScreen }))],
   ['/scraps', lazy(async () => ({ default: (await import('../scraps/scraps.tsx')).ScrapsScreen }))],
   ['/weigh-in', lazy(async () => ({ default: (await import('../weigh-in/weigh-in.tsx')).WeighIn }))],
+  ['/two-cases', lazy(async () => ({ default: (await import('../two-cases/two-cases.tsx')).TwoCasesScreen }))],
   ['/fill', lazy(async () => ({ default: (await import('../fill/fill.tsx')).FillScreen }))],
   ['/peg/:batch', lazy(async () => ({ default: (await import('../peg/peg.tsx')).PegScreen }))],
   ['/peg/:batch/look', lazy(async () => ({ default: (await import('../look/look.tsx')).LookScreen }))],

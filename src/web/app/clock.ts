@@ -2,9 +2,21 @@
 
 /** A local date-time 'YYYY-MM-DDTHH:MM' of an instant, in a named zone or the device's own. */
 export function localAt(instantMs: number, timeZone: string | undefined): string {
-  const form = (zone: string | undefined) =>
-    new Intl.DateTimeFormat('en-GB', {
-      ...(zone === undefined ? {} : { timeZone: zone }),
+  const parts = formOf(timeZone).formatToParts(instantMs);
+  const of = (type: string) => parts.find((part) => part.type === type)?.value ?? '00';
+  return `${of('year')}-${of('month')}-${of('day')}T${of('hour')}:${of('minute')}`;
+}
+
+const forms = new Map<string | undefined, Intl.DateTimeFormat>();
+
+/** Made once for a zone: making one takes longer than drawing a sheet. A zone this device does not know is its own. */
+function formOf(timeZone: string | undefined): Intl.DateTimeFormat {
+  const known = forms.get(timeZone);
+  if (known !== undefined) return known;
+  let form: Intl.DateTimeFormat;
+  try {
+    form = new Intl.DateTimeFormat('en-GB', {
+      ...(timeZone === undefined ? {} : { timeZone }),
       year: 'numeric',
       month: '2-digit',
       day: '2-digit',
@@ -12,14 +24,11 @@ export function localAt(instantMs: number, timeZone: string | undefined): string
       minute: '2-digit',
       hourCycle: 'h23',
     });
-  let parts: Intl.DateTimeFormatPart[];
-  try {
-    parts = form(timeZone).formatToParts(instantMs);
   } catch {
-    parts = form(undefined).formatToParts(instantMs);
+    form = formOf(undefined);
   }
-  const of = (type: string) => parts.find((part) => part.type === type)?.value ?? '00';
-  return `${of('year')}-${of('month')}-${of('day')}T${of('hour')}:${of('minute')}`;
+  forms.set(timeZone, form);
+  return form;
 }
 
 /** The device's own time zone, for a plot that has not told one. */

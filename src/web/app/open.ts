@@ -6,6 +6,9 @@ import { createRecord, freshId, type Record } from './record.ts';
 
 /** The own record of this device; the first opening gives the device and its plot their ids. */
 export async function openOwn(): Promise<Record> {
+  // Fetched while the store is read; an empty record does not wait for it.
+  const folding = import('#journal/fold.ts');
+  folding.catch(() => undefined);
   const opened = await openBrowserStore();
   if (!opened.ok) throw new Error(`the record could not be opened: ${opened.why}`, { cause: opened });
   const { store } = opened;
@@ -13,7 +16,7 @@ export async function openOwn(): Promise<Record> {
   const plotId = await made(store, 'plot');
   const { entries, cursor: read } = await store.since(0);
   let cursor = read;
-  const fold = entries.length > 0 ? (await import('#journal/fold.ts')).fold : undefined;
+  const fold = entries.length > 0 ? (await folding).fold : undefined;
   const clock = { nowMs: () => Date.now() };
   const record = createRecord({ store, entries, plotId, device, isDemo: false, clock, fold });
   // Another tab, or this one: whatever is durable and not yet shown.

@@ -1,13 +1,14 @@
 // The record as the screens use it: entries from the store, the plot folded from them, and acts that are
 // acknowledged only when they are durable. Nothing here decides; the journal gives the meaning.
 
-import { createMemo, createRoot, createSignal } from 'solid-js';
+import { batch, createMemo, createRoot, createSignal } from 'solid-js';
 import { emptyPlot } from '#journal/empty-plot.ts';
 import type { Entry, Kept } from '#journal/entry.ts';
 import type { fold, Plot } from '#journal/fold.ts';
-import { type Body, type Kind, kinds } from '#journal/kinds/index.ts';
+import type { Body, Kind } from '#journal/kinds/index.ts';
 import { newId } from '#journal/new-id.ts';
-import type { Store } from '#store/store.ts';
+import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
+import { type Store, StoreFailure } from '#store/store.ts';
 import { deviceZone, localAt } from './clock.ts';
 import { KEYHOLDER } from './places.ts';
 
@@ -66,7 +67,9 @@ function recordOf(given: Given, dispose: () => void) {
   const timer = setInterval(() => setTick(clock.nowMs()), 20_000);
 
   const zone = () => plot().facts.timeZone ?? deviceZone();
-  const now = () => localAt(Math.max(tick(), 0), zone());
+  // Kept: asking the calendar costs more than drawing, and whoever asks is only told anew when the minute changes.
+  const now = createMemo(() => localAt(Math.max(tick(), 0), zone()));
+  const today = createMemo(() => now().slice(0, 10));
   const nowExactly = () => localAt(clock.nowMs(), zone());
 
   /** The fold and its tables, fetched once. */
@@ -77,28 +80,30 @@ function recordOf(given: Given, dispose: () => void) {
   }
   readyToFold().catch(() => undefined);
 
-  async function append(fresh: readonly Kept[]): Promise<void> {
+  async function append(fresh: readonly Kept[], kept?: () => void): Promise<void> {
     await store.append(fresh);
     await readyToFold();
-    const known = new Set(entries().map((kept) => kept.id));
-    setEntries([...entries(), ...fresh.filter((kept) => !known.has(kept.id))]);
-    setTick(clock.nowMs());
+    show(fresh, kept);
   }
 
-  function entryOf<K extends Kind>(kind: K, body: Body<K> | Readonly<{ [key: string]: never }>, also: Also): Entry {
-    return {
-      id: freshId(),
-      plot: plotId(),
-      by: keyholder(),
-      device,
-      at: new Date(clock.nowMs()).toISOString(),
-      on: also.on ?? nowExactly(),
-      kind,
-      v: kinds[kind].v,
-      body,
-      ...(also.replaces === undefined ? {} : { replaces: also.replaces }),
-    };
+  /** Durable entries that are not shown yet, all in one drawing. */
+  function show(fresh: readonly Kept[], also?: () => void) {
+    const known = new Set(entries().map(({ id }) => id));
+    const unseen = fresh.filter(({ id }) => !known.has(id));
+    batch(() => {
+      if (unseen.length > 0) setEntries([...entries(), ...unseen]);
+      setTick(clock.nowMs());
+      also?.();
+    });
   }
+
+  const stamp = (): Stamp => ({
+    plot: plotId(),
+    by: keyholder(),
+    device,
+    nowMs: clock.nowMs(),
+    random: crypto.getRandomValues(new Uint8Array(10)),
+  });
 
   return {
     plot,
@@ -109,20 +114,27 @@ function recordOf(given: Given, dispose: () => void) {
     keyholder,
     store,
     now,
-    today: () => now().slice(0, 10),
+    today,
     setKeyholder(tag: string) {
       localStorage.setItem(KEYHOLDER, tag);
       setKeyholder(tag);
     },
-    /** Writes an act down; resolves with its entry only when it is durable. */
-    async act<K extends Kind>(kind: K, body: Body<K>, also: Also = {}): Promise<Entry> {
-      const entry = entryOf(kind, body, also);
-      await append([entry]);
+    /**
+     * Writes an act down; resolves with its entry only when it is durable.
+     * @param kept called then, in one drawing with the plot as the act has made it
+     */
+    async act<K extends Kind>(kind: K, body: Body<K>, kept?: (entry: Entry) => void): Promise<Entry> {
+      const entry = entryFrom(write({ kind, on: nowExactly(), body }, stamp()));
+      await append([entry], () => kept?.(entry));
       return entry;
+    },
+    /** Tells an act anew; the first entry stays readable. */
+    async correct(entry: Entry, told: { readonly on: string; readonly body: Body<Kind> }): Promise<void> {
+      await append([entryFrom(correct(entry, told, stamp()))]);
     },
     /** Several acts that stand or fall together. */
     async acts(list: readonly { kind: Kind; body: Body<Kind>; on?: string }[]): Promise<readonly Entry[]> {
-      const fresh = list.map(({ kind, body, on }) => entryOf(kind, body, on === undefined ? {} : { on }));
+      const fresh = list.map(({ kind, body, on }) => entryFrom(write({ kind, on: on ?? nowExactly(), body }, stamp())));
       await append(fresh);
       return fresh;
     },
@@ -132,18 +144,13 @@ function recordOf(given: Given, dispose: () => void) {
     },
     /** Entries another tab has already made durable. */
     hear(fresh: readonly Kept[]) {
-      const known = new Set(entries().map((kept) => kept.id));
-      const unheard = fresh.filter((kept) => !known.has(kept.id));
-      if (unheard.length === 0) return;
       readyToFold()
-        .then(() =>
-          setEntries([...entries(), ...unheard.filter((kept) => !entries().some((one) => one.id === kept.id))]),
-        )
+        .then(() => show(fresh))
         .catch(() => undefined);
     },
     /** Takes an act back: an entry that withdraws it; the first entry stays readable. */
     async takeBack(entry: Entry): Promise<void> {
-      await append([entryOf(entry.kind, {}, { on: entry.on, replaces: entry.id })]);
+      await append([entryFrom(withdraw(entry, stamp()))]);
     },
     /** Own acts of the last ten minutes that still stand, newest first. */
     recent(): readonly Recent[] {
@@ -166,9 +173,11 @@ function recordOf(given: Given, dispose: () => void) {
   };
 }
 
-export interface Also {
-  readonly on?: string;
-  readonly replaces?: string;
+/** What was written, or a refusal: nothing is kept that could not be read again. */
+function entryFrom(written: Written): Entry {
+  if (written.ok) return written.entry;
+  const fields = written.problems.map(({ field, message }) => `${field} ${message}`);
+  throw new StoreFailure('unreadable', `the act could not be read again: ${fields.join('; ')}`);
 }
 
 function readKeyholder(): string {

@@ -19,7 +19,9 @@ export function TakeBack() {
           }}
         >
           <b>{app.takeBack}</b>
-          <span>{app.minutesLeft(recent().minutesLeft)}</span>
+          <span>
+            {app.took[recent().entry.kind] ?? app.tookOther}, {app.minutesLeft(recent().minutesLeft)}
+          </span>
         </button>
       )}
     </Show>

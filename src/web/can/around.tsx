@@ -9,7 +9,7 @@ import type { Can, Said } from './chosen.ts';
 import { Reasons } from './reasons.tsx';
 
 /** Bed name and litres on top. */
-export function BedHead(props: { readonly can: Can; readonly card: PourCard }) {
+export function BedHead(props: { readonly can: Can; readonly card: PourCard; readonly poured: boolean }) {
   const { words } = props.can;
   const size = () => {
     const portion = props.card.bed?.portion;
@@ -24,7 +24,7 @@ export function BedHead(props: { readonly can: Can; readonly card: PourCard }) {
             <h2>{size() === '' ? bed().name : words().bedLine(bed().name, size())}</h2>
             <p>{bed().crop === undefined ? words().onSoilNoCrop : words().onSoil(bed().crop ?? '')}</p>
           </div>
-          <Show when={props.card.missing === undefined && bed().portion}>
+          <Show when={!props.poured && props.card.missing === undefined && bed().portion}>
             {(portion) => <b class="big">{words().litres(portion().totalL)}</b>}
           </Show>
         </section>
@@ -121,15 +121,21 @@ export function Failed(props: { readonly can: Can; readonly onAgain: () => void 
 }
 
 export function Done(props: { readonly can: Can; readonly text: string }) {
-  const { words } = props.can;
+  const { words, record } = props.can;
+  const others = () => [...record.plot().beds.values()].filter(({ facts }) => facts.gone !== true).length > 1;
   return (
     <section class="poured-all" role="status">
       <p class="say">{props.text}</p>
       <p>
         <b>{words().useToday}</b>
       </p>
-      <A class="block act wide" href="/can">
-        {words().otherBed}
+      <Show when={others()}>
+        <A class="block act wide" href="/can">
+          {words().otherBed}
+        </A>
+      </Show>
+      <A class="block wide" classList={{ act: !others() }} href="/">
+        {words().toLine}
       </A>
     </section>
   );

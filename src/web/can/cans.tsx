@@ -16,7 +16,7 @@ export function Cans(props: {
 }) {
   const count = () => props.card.cans.length;
   const first = () => (count() <= DRAWN ? 0 : Math.max(0, Math.min(props.poured.length - 1, count() - DRAWN)));
-  const shown = () => props.card.cans.map((can, i) => ({ can, i })).slice(first(), first() + DRAWN);
+  const shown = () => props.card.cans.slice(first(), first() + DRAWN);
   const stateOf = (i: number) => {
     const fraction = props.poured[i];
     if (fraction !== undefined) return fraction < 1 ? 'half' : 'poured';
@@ -30,27 +30,28 @@ export function Cans(props: {
   return (
     <ol class="cans" aria-label={props.words.canOf(Math.min(props.poured.length + 1, count()), count())}>
       <For each={shown()}>
-        {({ can, i }) => {
+        {(can, at) => {
+          const i = () => first() + at();
           const fillFraction = () => can.volumeL / (props.card.canL ?? can.volumeL);
           const drawing = () => (
             <>
-              <CanDrawing state={stateOf(i)} fillFraction={fillFraction()} />
+              <CanDrawing state={stateOf(i())} fillFraction={fillFraction()} />
               <span>
-                {props.words.canOf(i + 1, count())}
-                <Show when={word(i) !== ''}>
+                {props.words.canOf(i() + 1, count())}
+                <Show when={word(i()) !== ''}>
                   <br />
-                  {word(i)}
+                  {word(i())}
                 </Show>
               </span>
             </>
           );
           return (
-            <li aria-current={stateOf(i) === 'now' ? 'step' : undefined}>
-              <Show when={stateOf(i) === 'now'} fallback={<div class="can-still">{drawing()}</div>}>
+            <li aria-current={stateOf(i()) === 'now' ? 'step' : undefined}>
+              <Show when={stateOf(i()) === 'now'} fallback={<div class="can-still">{drawing()}</div>}>
                 <button
                   type="button"
                   class="can-touch"
-                  aria-label={props.words.poured(i + 1)}
+                  aria-label={props.words.poured(i() + 1)}
                   onClick={() => props.onPour()}
                 >
                   {drawing()}

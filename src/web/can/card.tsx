@@ -33,8 +33,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
   const { draft, change, clear } = useDraft<Pouring>(`can.${props.bed}`, NONE);
   const [saving, setSaving] = createSignal<'saving' | 'failed'>();
   const [done, setDone] = createSignal<{ readonly entry: string; readonly litres: string; readonly ml: string }>();
-  // Kept, because asking the calendar costs more than drawing.
-  const today = createMemo(() => record.today());
+  const today = record.today;
   const said = createMemo<Said>(() => (draft().saidOn === today() ? draft().said : {}), {}, { equals: same });
   const setup = createMemo(() => draft().begun ?? can.setupFor(props.bed), undefined, { equals: same });
   // A touch that pours a can changes neither, so that the card need not be worked out again.
@@ -64,8 +63,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
     if (body === undefined || saving() === 'saving') return;
     setSaving('saving');
     record
-      .act('bed.fed', body)
-      .then((entry) => {
+      .act('bed.fed', body, (entry) => {
         const concentrateL = body.from.reduce((sum, { volume }) => sum + volume.volumeL, 0);
         setDone({
           entry: entry.id,
@@ -80,7 +78,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
 
   return (
     <>
-      <BedHead can={can} card={card()} />
+      <BedHead can={can} card={card()} poured={stands() !== undefined} />
       <Show
         when={!stands()}
         fallback={<Done can={can} text={words().done(stands()?.litres ?? '', stands()?.ml ?? '')} />}

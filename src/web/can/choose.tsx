@@ -1,7 +1,7 @@
 // Where a round begins: from which batch, which can, how strong, and the beds in walking order with yes, hold or never.
 
 import { A } from '@solidjs/router';
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import type { Liquid } from '#tasks/plot/liquid.ts';
 import type { RoundBed, Verdict } from '#tasks/plot/round.ts';
 import { type MarkName, StateMark } from '../drawings/state-mark.tsx';
@@ -96,7 +96,8 @@ function LiquidBlock(props: { readonly can: Can; readonly liquid: Liquid; readon
 }
 
 function Beds(props: { readonly can: Can }) {
-  const { words, round } = props.can;
+  const { words } = props.can;
+  const round = createMemo(props.can.round);
   return (
     <section class="can-question">
       <h3>{words().whichBed}</h3>

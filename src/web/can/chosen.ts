@@ -39,7 +39,8 @@ export interface Can {
   readonly liquid: Accessor<Liquid | undefined>;
   readonly cans: Accessor<readonly CanChoice[]>;
   readonly can: Accessor<CanChoice | undefined>;
-  readonly round: Accessor<Round>;
+  /** Worked out on asking, bed by bed. */
+  readonly round: () => Round;
   /** What a pour on a bed would begin with now. */
   readonly setupFor: (bed: string) => Setup;
   readonly cardFor: (bed: string, said: Said, setup: Setup) => PourCard;
@@ -57,15 +58,14 @@ export function useCan(): Can {
     const chosen = cans().find(({ id }) => id === draft().can);
     return chosen?.volumeL === undefined ? usualCan(cans()) : chosen;
   });
-  const round = createMemo(() =>
+  const round = () =>
     roundOver({
       plot: record.plot(),
       now: record.now(),
       liquid: liquid()?.id,
       strength: draft().strength,
       litresPer: draft().litresPer,
-    }),
-  );
+    });
 
   function setupFor(bed: string): Setup {
     return {

@@ -26,7 +26,7 @@ export function NoDose(props: { readonly can: Can; readonly card: PourCard }) {
       <Reasons findings={props.card.barred} words={words()} />
       <div class="asides">
         <Show when={toPlot()}>
-          <A class="block" href="/plot">
+          <A class="block" href={props.card.bed === undefined ? '/plot' : `/plot#bed-${props.card.bed.bed}-fold`}>
             {words().toPlot}
           </A>
         </Show>

@@ -3,7 +3,7 @@
 
 import type { JSX } from 'solid-js';
 
-/** The textures, by name. `over` is for too much and nothing else; `band` for what is expected. */
+/** The textures, by name. `over` is for too much and nothing else; `band` for what is expected, `upright` for it in a second case. */
 const TEXTURES: Readonly<Record<string, () => JSX.Element>> = {
   water: () => (
     <pattern id="h-water" width="30" height="14" patternUnits="userSpaceOnUse">
@@ -110,6 +110,11 @@ const TEXTURES: Readonly<Record<string, () => JSX.Element>> = {
       <path class="h0" d="M3.5 0V7" />
     </pattern>
   ),
+  upright: () => (
+    <pattern id="h-upright" width="6" height="6" patternUnits="userSpaceOnUse">
+      <path class="h0" d="M3 0V6" />
+    </pattern>
+  ),
   over: () => (
     <pattern id="h-over" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
       <path class="ha" d="M3.5 0V7" />
@@ -130,7 +135,7 @@ export function Hatches() {
 /** A square of one texture, as it stands in the drawing. */
 export function Swatch(props: { readonly hatch: string }) {
   return (
-    <svg class="swatch" width="40" height="40" aria-hidden="true">
+    <svg class="swatch" width="40" height="40" viewBox="0 0 40 40" aria-hidden="true">
       <rect class="hatched" x="1" y="1" width="38" height="38" fill={fillOf(props.hatch)} />
     </svg>
   );

@@ -27,6 +27,10 @@ function LineHatches() {
 export function LineDrawing(props: { readonly picture: LinePicture; readonly layout: LineLayout }) {
   const l = () => props.layout;
   const p = () => props.picture;
+  const bar = () =>
+    l().scale.pxPerM / 2 > MOST_BAR_PX
+      ? { width: l().scale.pxPerM / 5, figure: p().scale.fifthMetre }
+      : { width: l().scale.pxPerM / 2, figure: p().scale.halfMetre };
   return (
     <svg class="drawing line-drawing" width={l().width} height={l().height} viewBox={`0 0 ${l().width} ${l().height}`}>
       <title>{p().title}</title>
@@ -114,10 +118,13 @@ export function LineDrawing(props: { readonly picture: LinePicture; readonly lay
         <WordBlock words={l().heap.words} />
       </g>
       <ScaleLine at={l().beds.scaleAt} width={l().beds.pxPerM} figure={p().scale.oneMetre} of={p().scale.beds} />
-      <ScaleLine at={l().scaleAt} width={l().scale.pxPerM / 2} figure={p().scale.halfMetre} of={p().scale.things} />
+      <ScaleLine at={l().scaleAt} {...bar()} of={p().scale.things} />
     </svg>
   );
 }
+
+/** Longest half metre, px, that leaves room for its words on a phone. */
+const MOST_BAR_PX = 100;
 
 /** A link around a stretch; it stands in a group, so that it is made as part of the drawing. */
 function Stretch(props: {

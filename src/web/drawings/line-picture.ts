@@ -49,6 +49,7 @@ export interface LinePicture {
     readonly oneMetre: string;
     readonly things: string;
     readonly halfMetre: string;
+    readonly fifthMetre: string;
   };
   /** Beside the dotted branch, where there is room. */
   readonly toHeap: string;

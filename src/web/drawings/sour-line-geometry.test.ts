@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { alarmPath, type DrawnReading, labelled, namesSide, sourScale } from './sour-line-geometry.ts';
+import {
+  alarmPath,
+  bandPaths,
+  type DrawnReading,
+  labelled,
+  linePath,
+  namesSide,
+  sourScale,
+  spanOn,
+  warmthStrip,
+} from './sour-line-geometry.ts';
 
 const reading = (day: number, ph: number, errorPh = 0.1): DrawnReading => ({ day, ph, errorPh, text: ph.toFixed(1) });
 const room = { width: 350, height: 380, lastDay: 9 };
@@ -70,5 +80,55 @@ describe('the names of the limits', () => {
   });
   it('make way to the right for a batch that came down early', () => {
     expect(side([reading(0, 6.3), reading(2, 4.5), reading(4, 4.1)], 12)).toBe('right');
+  });
+});
+
+describe('what is expected', () => {
+  const scale = sourScale([], room);
+  const band = [
+    { day: 0, low: 6, high: 6.5 },
+    { day: 1, low: 3, high: 8 },
+    { day: 99, low: 4, high: 5 },
+  ];
+  it('is a band between its low and its high edge, cut at the edges of the paper', () => {
+    const at = (value: number) => value.toFixed(1);
+    const { high, low } = bandPaths(band, scale);
+    expect(high).toBe(`M${at(scale.left)} ${at(scale.y(6.5))}L${at(scale.x(1))} ${at(scale.top)}`);
+    expect(low).toBe(`M${at(scale.left)} ${at(scale.y(6))}L${at(scale.x(1))} ${at(scale.bottom)}`);
+  });
+  it('is nothing before it is known', () => {
+    expect(bandPaths([], scale)).toEqual({ high: '', low: '', area: '' });
+    expect(linePath([], scale)).toBe('');
+  });
+  it('has room for the lowest pH that is likely', () => {
+    expect(sourScale([], { ...room, lowestPh: 3.2 }).bottomPh).toBe(3);
+  });
+});
+
+describe('a span of dates', () => {
+  const scale = sourScale([], room);
+  it('reaches from its first to its last day', () => {
+    const drawn = spanOn({ from: 2, to: 5, openEnded: false }, scale);
+    expect(drawn).toEqual({ from: scale.x(2), to: scale.x(5), goesOn: false });
+  });
+  it('goes on where its end is past the paper or not known, and is not drawn where it begins past it', () => {
+    expect(spanOn({ from: 2, to: 99, openEnded: false }, scale)).toMatchObject({
+      to: scale.x(scale.days),
+      goesOn: true,
+    });
+    expect(spanOn({ from: 2, to: 5, openEnded: true }, scale)?.goesOn).toBe(true);
+    expect(spanOn({ from: 99, to: 120, openEnded: false }, scale)).toBeUndefined();
+  });
+});
+
+describe('the temperatures beneath', () => {
+  it('stand between two lines five degrees apart or a multiple of it, at least four degrees clear of them', () => {
+    const scale = sourScale([], room);
+    const days = [0, 1, 2].map((day) => ({ day, lowC: 9, highC: 15 }));
+    const strip = warmthStrip(days, { scale, top: 400, toldUntil: 2 });
+    expect(strip.ticks.map(({ c }) => c)).toEqual([5, 20]);
+    expect(strip.ticks.map(({ y }) => y)).toEqual([strip.bottom, 400]);
+    expect(strip.told.split('L')).toHaveLength(8);
+    expect(strip.ahead.split('L')).toHaveLength(4);
   });
 });

@@ -14,6 +14,8 @@ export interface SourLineRoom {
   readonly height: number;
   /** Days that must find room: today, the next look, the lines of alarm. */
   readonly lastDay: number;
+  /** The lowest pH that is likely to come. */
+  readonly lowestPh?: number | undefined;
 }
 
 /** Paper for a sour line: scales and the ticks of both axes. */
@@ -38,13 +40,20 @@ const BOTTOM = 36;
 const LEAST_DAYS = 7;
 const LOWEST_PH = 3.5;
 const HIGHEST_PH = 7;
+/** Room over the last reading for its large figure. */
+const LAST_FIGURE_PH = 0.35;
 /** Widths of a label beside its dot, px. */
 const LABEL = { wide: 34, high: 22 } as const;
 
 /** The scales for some readings. The axis ends on a whole pH or half of one, and on a tick of days. */
 export function sourScale(readings: readonly DrawnReading[], room: SourLineRoom): SourLineScale {
-  const highest = Math.max(HIGHEST_PH, ...readings.map(({ ph, errorPh }) => ph + errorPh));
-  const lowest = Math.min(LOWEST_PH, ...readings.map(({ ph, errorPh }) => ph - errorPh));
+  const last = readings.at(-1);
+  const highest = Math.max(
+    HIGHEST_PH,
+    ...readings.map(({ ph, errorPh }) => ph + errorPh),
+    last === undefined ? HIGHEST_PH : last.ph + LAST_FIGURE_PH,
+  );
+  const lowest = Math.min(LOWEST_PH, room.lowestPh ?? LOWEST_PH, ...readings.map(({ ph, errorPh }) => ph - errorPh));
   const topPh = Math.ceil(highest * 2) / 2;
   const bottomPh = Math.floor(lowest * 2) / 2;
   const wanted = Math.max(LEAST_DAYS, room.lastDay, ...readings.map(({ day }) => day));
@@ -118,4 +127,97 @@ export function namesSide(readings: readonly DrawnReading[], scale: SourLineScal
 /** A number on paper, to a tenth of a pixel. */
 export function px(value: number): string {
   return value.toFixed(1);
+}
+
+/** A band of values by day. */
+export interface BandPoint {
+  readonly day: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+type Place = (value: number) => number;
+
+/** The upper and the lower edge of a band, as far as the paper goes; what leaves the paper runs along its edge. */
+export function bandPaths(
+  band: readonly BandPoint[],
+  scale: SourLineScale,
+): { high: string; low: string; area: string } {
+  const seen = band.filter(({ day }) => day <= scale.days);
+  const within: Place = (y) => Math.min(scale.bottom, Math.max(scale.top, y));
+  const points = (of: (point: BandPoint) => number) =>
+    seen.map((point) => `${px(scale.x(point.day))} ${px(within(scale.y(of(point))))}`);
+  const [high, low] = [points((one) => one.high), points((one) => one.low)];
+  if (seen.length === 0) return { high: '', low: '', area: '' };
+  return {
+    high: `M${high.join('L')}`,
+    low: `M${low.join('L')}`,
+    area: `M${high.join('L')}L${low.toReversed().join('L')}Z`,
+  };
+}
+
+/** One line through points by day, as far as the paper goes. */
+export function linePath(
+  points: readonly { readonly day: number; readonly ph: number }[],
+  scale: SourLineScale,
+): string {
+  const seen = points.filter(({ day }) => day <= scale.days);
+  const within: Place = (y) => Math.min(scale.bottom, Math.max(scale.top, y));
+  return seen.map(({ day, ph }, i) => `${i ? 'L' : 'M'}${px(scale.x(day))} ${px(within(scale.y(ph)))}`).join('');
+}
+
+/** Room under the days for one span, and for the temperatures, px. */
+export const ROWS = { spanPx: 54, warmthPx: 100, warmthHighPx: 46 } as const;
+
+/** Room above and below the temperatures, and the steps its two lines are set to. */
+const AROUND_C = 4;
+const STEP_C = 5;
+
+/** Low and high of one day. */
+export interface WarmthOfDay {
+  readonly day: number;
+  readonly lowC: number;
+  readonly highC: number;
+}
+
+/** The temperatures beneath the days: their own scale, and each day as a step of a band. */
+export function warmthStrip(
+  days: readonly WarmthOfDay[],
+  { scale, top, toldUntil }: { readonly scale: SourLineScale; readonly top: number; readonly toldUntil: number },
+) {
+  const seen = days.filter(({ day }) => day < scale.days);
+  const least = Math.floor((Math.min(...seen.map(({ lowC }) => lowC)) - AROUND_C) / STEP_C) * STEP_C;
+  const most = Math.ceil((Math.max(...seen.map(({ highC }) => highC)) + AROUND_C) / STEP_C) * STEP_C;
+  const bottom = top + ROWS.warmthHighPx;
+  const y: Place = (c) => bottom - ((bottom - top) * (c - least)) / (most - least);
+  const steps = (some: readonly WarmthOfDay[]) => {
+    if (some.length === 0) return '';
+    const edge = (of: (day: WarmthOfDay) => number, list: readonly WarmthOfDay[], ends: readonly [number, number]) =>
+      list.map(
+        (one) =>
+          `${px(scale.x(one.day + ends[0]))} ${px(y(of(one)))}L${px(scale.x(one.day + ends[1]))} ${px(y(of(one)))}`,
+      );
+    const high = edge((one) => one.highC, some, [0, 1]);
+    const low = edge((one) => one.lowC, some.toReversed(), [1, 0]);
+    return `M${[...high, ...low].join('L')}Z`;
+  };
+  return {
+    bottom,
+    ticks: [least, most].map((c) => ({ c, y: y(c) })),
+    told: steps(seen.filter(({ day }) => day < toldUntil)),
+    ahead: steps(seen.filter(({ day }) => day >= toldUntil)),
+  };
+}
+
+/** A span as a dimension line on the days: its ends, and whether it goes on past the paper. */
+export function spanOn(
+  span: { readonly from: number; readonly to: number; readonly openEnded: boolean },
+  scale: SourLineScale,
+) {
+  if (span.from > scale.days) return undefined;
+  const goesOn = span.openEnded || span.to > scale.days;
+  const from = scale.x(span.from);
+  const to = scale.x(Math.min(span.to, scale.days));
+  // Both ticks of a very short span are still told apart.
+  return { from, to: Math.max(to, from + 8), goesOn };
 }

@@ -29,7 +29,7 @@ describe('the sugar bar', () => {
   // 40 px is half of the widest weighed figure, 138 px the widest window figure at 20 px bold.
   it.each([0, 30, 110, 150, 185, 220, 400, 2000])('keeps the window figure clear of %d g weighed', (weighedG) => {
     const bar = barScale({ leastG: 120, mostG: 190, weighedG }, 350);
-    const label = barLabels(bar, 350, false).find((one) => one.figure);
+    const label = barLabels(bar, 350, false).find((one) => !one.low);
     expect(label).toBeDefined();
     if (label === undefined || weighedG === 0) return;
     const left = label.anchor === 'start' ? label.x : label.anchor === 'end' ? label.x - 138 : label.x - 69;

@@ -80,9 +80,10 @@ export function barLabels(bar: Bar, width: number, closed: boolean): readonly Ba
   const centre = Math.max(LABEL / 2, Math.min(width - LABEL / 2, (bar.leastX + bar.mostX) / 2));
   const clear = bar.weighedG <= 0 || Math.abs(centre - bar.weighedTextX) >= LABEL / 2 + FIGURE;
   if (clear) return [...scale, { text, x: centre, anchor: 'middle', figure: true, low: false }];
+  // Side by side they would read as one figure: the window's is set lighter.
   const before = bar.weighedTextX - FIGURE - 4;
   const fitsBefore = before - LABEL >= 0 && (centre <= bar.weighedTextX || bar.weighedTextX + FIGURE + LABEL > width);
   return fitsBefore
-    ? [...scale, { text, x: before, anchor: 'end', figure: true, low: false }]
-    : [...scale, { text, x: bar.weighedTextX + FIGURE + 4, anchor: 'start', figure: true, low: false }];
+    ? [...scale, { text, x: before, anchor: 'end', figure: false, low: false }]
+    : [...scale, { text, x: bar.weighedTextX + FIGURE + 4, anchor: 'start', figure: false, low: false }];
 }

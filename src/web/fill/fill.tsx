@@ -179,13 +179,14 @@ export function FillScreen() {
           </div>
           <div class="right">
             <VesselPart {...parts()} />
-            <ScrapsPart {...parts()} />
+            <ScrapsPart {...parts()}>
+              <Show when={waiting()}>
+                <button type="button" class="block" onClick={allAsPlanned}>
+                  {fillSheet.allAsPlanned}
+                </button>
+              </Show>
+            </ScrapsPart>
             <LiquidPart {...parts()} />
-            <Show when={waiting()}>
-              <button type="button" class="block" onClick={allAsPlanned}>
-                {fillSheet.allAsPlanned}
-              </button>
-            </Show>
             <Show when={answer()}>{(given) => <CautionList cautions={given().fit.cautions} />}</Show>
             <section class="ask" aria-labelledby="fill-peg">
               <h2 id="fill-peg">
@@ -231,6 +232,8 @@ export function FillScreen() {
                 class="block act"
                 aria-disabled={!ready()}
                 onClick={() => {
+                  // Not ready: to the first entry that cannot be read, wherever it stands.
+                  if (!ready()) document.querySelector<HTMLElement>('.right [aria-invalid="true"]')?.focus();
                   write().catch(() => setRefused(true));
                 }}
               >

@@ -1,7 +1,7 @@
 // What went in: a row for each lot, the lots of the stock that may, the list for what never was in the stock, and
 // below it what may not and why.
 
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { material, materials } from '#engine/tables/index.ts';
 import type { FillOffers } from '#tasks/plot/fill.ts';
 import { fillSheet, lotShort, lotWords } from '#words/en/fill.ts';
@@ -22,7 +22,7 @@ export interface PartProps {
   readonly habits: Habits;
 }
 
-export function ScrapsPart(props: PartProps) {
+export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element }) {
   const [kind, setKind] = createSignal('');
   const rest = createMemo(() => props.offers.lots.filter(({ id }) => !props.draft.rows.some(({ lot }) => lot === id)));
   const groups = [...new Set(materials.filter(({ into }) => into === 'liquid').map(({ group }) => group))];
@@ -40,6 +40,7 @@ export function ScrapsPart(props: PartProps) {
         <b class="number">2</b> {fillSheet.scrapsQuestion}
       </h2>
       <p class="note">{props.draft.planText === undefined ? fillSheet.noPlan : fillSheet.fromPlan}</p>
+      {props.children}
       <div class="rows">
         <For each={keys()}>
           {(key) => (

@@ -4,12 +4,25 @@ import { For, Show } from 'solid-js';
 import { fillSheet, vesselTaken, vesselWords } from '#words/en/fill.ts';
 import { shapeNames, sheet } from '#words/en/weigh-in-labels.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
-import { TypedField } from '../parts/typed-field.tsx';
+import { TypedField, type TypedFieldProps } from '../parts/typed-field.tsx';
 import { readField } from './draft.ts';
 import type { PartProps } from './scraps-part.tsx';
 
 export function VesselPart(props: PartProps) {
-  const countries = { onCountries: (next: PartProps['draft']['countries']) => props.change({ countries: next }) };
+  const field = (
+    name: 'newName' | 'newVolume' | 'gasRoom' | 'place' | 'warmth',
+    said: Pick<TypedFieldProps, 'id' | 'label' | 'hint' | 'dimension'>,
+    trouble: () => TypedFieldProps['trouble'] = () => undefined,
+  ) => (
+    <TypedField
+      {...said}
+      field={props.draft[name]}
+      trouble={trouble()}
+      countries={props.habits}
+      onField={(next) => props.change({ [name]: next })}
+      onCountries={(countries) => props.change({ countries })}
+    />
+  );
   const taken = () => (props.draft.vessel === 'new' ? undefined : props.reading.offer?.peg);
   return (
     <section class="ask" aria-labelledby="fill-vessel">
@@ -49,37 +62,17 @@ export function VesselPart(props: PartProps) {
       <Show when={taken()}>{(peg) => <p class="accent">{vesselTaken(peg())}</p>}</Show>
       <Show when={props.draft.vessel === 'new'}>
         <div class="two">
-          <TypedField
-            id="fill-new-name"
-            label={fillSheet.newName}
-            hint={fillSheet.newNameHint}
-            field={props.draft.newName}
-            trouble={undefined}
-            countries={props.habits}
-            onField={(newName) => props.change({ newName })}
-            {...countries}
-          />
-          <TypedField
-            id="fill-new-volume"
-            label={fillSheet.newVolume}
-            hint={fillSheet.volumeHint}
-            dimension="volume"
-            field={props.draft.newVolume}
-            trouble={props.reading.volume.trouble}
-            countries={props.habits}
-            onField={(newVolume) => props.change({ newVolume })}
-            {...countries}
-          />
-          <TypedField
-            id="fill-gas-room"
-            label={fillSheet.gasRoom}
-            hint={fillSheet.gasRoomHint}
-            field={props.draft.gasRoom}
-            trouble={props.reading.gasRoom.trouble}
-            countries={props.habits}
-            onField={(gasRoom) => props.change({ gasRoom })}
-            {...countries}
-          />
+          {field('newName', { id: 'fill-new-name', label: fillSheet.newName, hint: fillSheet.newNameHint })}
+          {field(
+            'newVolume',
+            { id: 'fill-new-volume', label: fillSheet.newVolume, hint: fillSheet.volumeHint, dimension: 'volume' },
+            () => props.reading.volume.trouble,
+          )}
+          {field(
+            'gasRoom',
+            { id: 'fill-gas-room', label: fillSheet.gasRoom, hint: fillSheet.gasRoomHint },
+            () => props.reading.gasRoom.trouble,
+          )}
         </div>
         <p class="note">{sheet.gasRoomNote}</p>
         <ChoiceRow
@@ -107,27 +100,12 @@ export function VesselPart(props: PartProps) {
         onTake={(lid) => props.change({ lid })}
       />
       <div class="two">
-        <TypedField
-          id="fill-place"
-          label={fillSheet.place}
-          hint={fillSheet.placeHint}
-          field={props.draft.place}
-          trouble={undefined}
-          countries={props.habits}
-          onField={(place) => props.change({ place })}
-          {...countries}
-        />
-        <TypedField
-          id="fill-warmth"
-          label={fillSheet.warmth}
-          hint={fillSheet.warmthHint}
-          dimension="temperature"
-          field={props.draft.warmth}
-          trouble={props.reading.warmth.trouble}
-          countries={props.habits}
-          onField={(warmth) => props.change({ warmth })}
-          {...countries}
-        />
+        {field('place', { id: 'fill-place', label: fillSheet.place, hint: fillSheet.placeHint })}
+        {field(
+          'warmth',
+          { id: 'fill-warmth', label: fillSheet.warmth, hint: fillSheet.warmthHint, dimension: 'temperature' },
+          () => props.reading.warmth.trouble,
+        )}
       </div>
     </section>
   );

@@ -42,9 +42,9 @@ function Beginning() {
     <main class="page line-page">
       <header class="head">
         <h1>{titles.line}</h1>
-        <PaperSwitch />
       </header>
       <NothingYet />
+      <PaperSwitch />
       <footer class="title-block">
         <span>1</span>
         <span>{app.own}</span>

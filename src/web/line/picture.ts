@@ -65,6 +65,7 @@ export function pictureOf(view: LineView, manner: Manner): LinePicture {
       oneMetre: line.oneMetre,
       things: line.thingScale,
       halfMetre: line.halfMetre,
+      fifthMetre: line.fifthMetre,
     },
     toHeap: line.toHeap,
     andMore: line.andMore,

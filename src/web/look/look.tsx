@@ -3,7 +3,7 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
-import { pegView } from '#tasks/plot/peg.ts';
+import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
@@ -12,6 +12,7 @@ import { keepAwake } from '../app/wake.ts';
 import { How } from '../parts/how.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/look.css';
+import { foretellPeg } from '../souring/peg.ts';
 import { type Answers, lookBody, skipped, UNANSWERED } from './answers.ts';
 import { Asking } from './asking.tsx';
 import { signer } from './keyholder.ts';
@@ -24,7 +25,9 @@ export function LookScreen() {
   const params = useParams<{ batch: string }>();
   const who = signer(record);
   const words = () => who.words().look;
-  const answers = useDraft<Answers>(`look.${record.plotId()}.${params.batch}`, UNANSWERED);
+  /** The batch's id, also where the address has the number of its peg. */
+  const id = () => batchNamed(record.plot(), params.batch)?.id ?? params.batch;
+  const answers = useDraft<Answers>(`look.${record.plotId()}.${id()}`, UNANSWERED);
   const reader = useDraft('look.reader', { readBy: '' });
   const [saved, setSaved] = createSignal<string>();
   const [saving, setSaving] = createSignal(false);
@@ -33,11 +36,17 @@ export function LookScreen() {
   keepAwake();
 
   const view = createMemo(() => {
-    const batch = record.plot().batches.get(params.batch);
+    const batch = batchNamed(record.plot(), params.batch);
     return batch && pegView({ plot: record.plot(), batch, now: record.now() });
   });
   /** The look just written down, until it is taken back. */
   const told = () => view()?.looks.find(({ id }) => id === saved());
+  /** Only once a look is told: nothing is worked out while hands are at the strips. */
+  const foretold = foretellPeg(
+    record,
+    () => (told() === undefined ? undefined : view()),
+    () => told()?.day,
+  );
   const askNose = () => {
     const look = told();
     if (look === undefined || (!who.cannotSmell() && look.body.smell !== 'cannot-smell')) return false;
@@ -55,23 +64,21 @@ export function LookScreen() {
     if (saving() || skipped(answers.draft()).length === 4) return;
     setSaving(true);
     setFailed(false);
+    const body = lookBody(answers.draft(), {
+      batch: id(),
+      readBy: reader.draft().readBy,
+      noseNote: who.cannotSmell() ? words().noseNote : undefined,
+    });
     record
-      .act(
-        'peg.looked',
-        lookBody(answers.draft(), {
-          batch: params.batch,
-          readBy: reader.draft().readBy,
-          noseNote: who.cannotSmell() ? words().noseNote : undefined,
-        }),
-      )
-      .then(
-        (entry) => {
-          answers.clear();
-          setSaved(entry.id);
-        },
-        () => setFailed(true),
-      )
-      .finally(() => setSaving(false));
+      .act('peg.looked', body, (entry) => {
+        answers.clear();
+        setSaved(entry.id);
+        setSaving(false);
+      })
+      .catch(() => {
+        setFailed(true);
+        setSaving(false);
+      });
   }
 
   return (
@@ -95,10 +102,16 @@ export function LookScreen() {
                       temperature={who.temperature}
                       look={look()}
                       askNose={askNose()}
+                      foretold={foretold}
                     />
                     <Photos look={look().id} words={words()} />
                     <div class="after">
-                      <A class="block" href={`/peg/${params.batch}`}>
+                      <Show when={seen().state === 'ready' && seen().endedOn === undefined}>
+                        <A class="block" classList={{ act: seen().held }} href={`/peg/${id()}/strain`}>
+                          {words().toStrain}
+                        </A>
+                      </Show>
+                      <A class="block" href={`/peg/${id()}`}>
                         {words().toPeg(seen().peg)}
                       </A>
                       <button type="button" class="block" onClick={() => setSaved(undefined)}>
@@ -115,7 +128,7 @@ export function LookScreen() {
               <NoPeg
                 text={words().ended(view()?.peg ?? 0, words().date(on(), record.today()))}
                 link={words().toPeg(view()?.peg ?? 0)}
-                href={`/peg/${params.batch}`}
+                href={`/peg/${id()}`}
               />
             )}
           </Match>

@@ -9,7 +9,8 @@ import { SourLine } from '../drawings/sour-line.tsx';
 import { StateMark } from '../drawings/state-mark.tsx';
 import { HandMark } from '../parts/marks.tsx';
 import { measured } from '../parts/measured.ts';
-import { sourPicture } from './picture.ts';
+import type { PegForetold } from '../souring/peg.ts';
+import { type Foretold, sourPicture } from './picture.ts';
 
 export interface VerdictProps {
   readonly view: PegView;
@@ -44,25 +45,33 @@ export function PegVerdict(props: VerdictProps) {
 }
 
 /** The sour line at the width of its place. */
-export function PegSourLine(props: Omit<VerdictProps, 'temperature'> & { readonly height: number }) {
+export function PegSourLine(
+  props: VerdictProps & { readonly height: number; readonly foretold: Foretold; readonly bracketed: boolean },
+) {
   const [width, place] = measured(350);
-  const picture = createMemo(() => sourPicture(props.view, props.words, props.today));
+  const picture = createMemo(() => sourPicture(props));
   return (
     <div ref={place} class="drawing-place">
-      <Show when={props.view.readings.length > 0} fallback={<p class="note">{props.words.line.nothing}</p>}>
+      <Show
+        when={props.view.readings.length > 0 || props.foretold.comes}
+        fallback={<p class="note">{props.words.line.nothing}</p>}
+      >
         <SourLine picture={picture()} width={width()} height={props.height} />
       </Show>
     </div>
   );
 }
 
-/** Why, and what would change it. */
-export function Reasons(props: Pick<VerdictProps, 'view' | 'words'>) {
+/** Why, and what would change it; what only the model sees stands last. */
+export function Reasons(
+  props: Pick<VerdictProps, 'view' | 'words'> & { readonly beside?: readonly string[] | undefined },
+) {
   return (
     <>
       <h2>{props.words.whyHeading(props.view.state, props.view.held)}</h2>
       <ol class="numbered">
         <For each={props.view.reasons}>{({ code, values }) => <li>{props.words.reason(code, values)}</li>}</For>
+        <For each={props.beside ?? []}>{(reason) => <li>{reason}</li>}</For>
       </ol>
       <Show when={props.view.wouldChange.length > 0}>
         <h2>{props.words.changeHeading}</h2>
@@ -106,7 +115,15 @@ export function seenIn(look: BatchLook, words: LookWords, temperature: (temperat
 }
 
 /** The look as it is told right after it was taken. */
-export function Told(props: VerdictProps & { readonly look: BatchLook; readonly askNose: boolean }) {
+export function Told(
+  props: VerdictProps & { readonly look: BatchLook; readonly askNose: boolean; readonly foretold: PegForetold },
+) {
+  /** Where the reading of this look was expected. */
+  const expected = () => {
+    const { acidity } = props.look.body;
+    const one = props.foretold.forecast()?.readings.findLast(({ ph, by }) => ph === acidity?.ph && by === acidity.by);
+    return one?.expectedPh && { ...one.expectedPh, inside: one.inBand === true };
+  };
   let heading: HTMLDivElement | undefined;
   onMount(() => {
     heading?.focus();
@@ -117,6 +134,17 @@ export function Told(props: VerdictProps & { readonly look: BatchLook; readonly 
       <div ref={heading} tabIndex={-1} class="told-head" role="status">
         <PegVerdict {...props} />
         <p class="seen">{seenIn(props.look, props.words, props.temperature)}.</p>
+        <Show when={props.foretold.foretold().comes && props.look.body.acidity !== undefined}>
+          <p class="was-expected">
+            <Show when={expected()}>
+              {(band) =>
+                band().inside
+                  ? props.words.line.insideOf(band().low, band().high)
+                  : props.words.line.outsideOf(band().low, band().high)
+              }
+            </Show>
+          </p>
+        </Show>
         <Show when={props.askNose}>
           <p>
             <HandMark />
@@ -124,7 +152,7 @@ export function Told(props: VerdictProps & { readonly look: BatchLook; readonly 
           </p>
         </Show>
       </div>
-      <PegSourLine view={props.view} words={props.words} today={props.today} height={380} />
+      <PegSourLine {...props} height={380} foretold={props.foretold.foretold()} bracketed={true} />
       <Reasons view={props.view} words={props.words} />
       <NextLook view={props.view} words={props.words} today={props.today} />
     </div>

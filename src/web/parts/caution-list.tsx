@@ -8,7 +8,11 @@ import { LevelMark } from './marks.tsx';
 
 const SHOWN_BESIDE_STOPS = 2;
 
-export function CautionList(props: { readonly cautions: readonly Caution[] }) {
+export function CautionList(props: {
+  readonly cautions: readonly Caution[];
+  /** Whether a link on the sheet leads to each stop. */
+  readonly linked?: boolean;
+}) {
   const stops = () => props.cautions.filter(({ level }) => level === 'stop');
   const others = () => props.cautions.filter(({ level }) => level !== 'stop');
   const folded = () => others().slice(SHOWN_BESIDE_STOPS);
@@ -16,14 +20,14 @@ export function CautionList(props: { readonly cautions: readonly Caution[] }) {
     <Show when={props.cautions.length > 0}>
       <ul class="cautions">
         <For each={[...stops(), ...others().slice(0, SHOWN_BESIDE_STOPS)]}>
-          {(one) => <CautionLine caution={one} />}
+          {(one) => <CautionLine caution={one} linked={props.linked} />}
         </For>
       </ul>
       <Show when={folded().length > 0}>
         <details class="fold">
           <summary>{more(folded().length)}</summary>
           <ul class="cautions">
-            <For each={folded()}>{(one) => <CautionLine caution={one} />}</For>
+            <For each={folded()}>{(one) => <CautionLine caution={one} linked={props.linked} />}</For>
           </ul>
         </details>
       </Show>
@@ -31,9 +35,9 @@ export function CautionList(props: { readonly cautions: readonly Caution[] }) {
   );
 }
 
-function CautionLine(props: { readonly caution: Caution }) {
+function CautionLine(props: { readonly caution: Caution; readonly linked: boolean | undefined }) {
   return (
-    <li class="caution">
+    <li class="caution" id={props.linked && props.caution.level === 'stop' ? `stop-${props.caution.rule}` : undefined}>
       <LevelMark level={props.caution.level} />
       <div>
         <p>

@@ -58,6 +58,9 @@ function TypedField(props: OneProps) {
   return (
     <div class="field">
       <label for={id()}>{props.label(one.field)}</label>
+      <Show when={one.as === 'amount' && one}>
+        {(amount) => <small id={`${id()}-such`}>{form.such[amount().dimension]}</small>}
+      </Show>
       <input
         id={id()}
         class="entry plain"
@@ -66,7 +69,7 @@ function TypedField(props: OneProps) {
         autocomplete="off"
         value={text()}
         aria-invalid={trouble() ? true : undefined}
-        aria-describedby={trouble() ? `${id()}-trouble` : undefined}
+        aria-describedby={trouble() ? `${id()}-trouble` : one.as === 'amount' ? `${id()}-such` : undefined}
         onInput={(event) => props.onType(one.field, event.currentTarget.value)}
       />
       <Show when={one.as === 'degrees'}>

@@ -1,6 +1,6 @@
 // "how?": at most five drawn steps over the sheet, in a native dialog; works without a signal like all the rest.
 
-import { For, type JSX } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 
 /** One step: what the hands do, drawn, and one short line. */
 export interface HowStep {
@@ -19,10 +19,19 @@ export interface HowProps {
 /** The block and its dialog; a sixth step is a fault of ours. */
 export function How(props: HowProps) {
   let dialog: HTMLDialogElement | undefined;
-  if (props.steps.length > 5) throw new RangeError('How: more than five steps; split the job');
+  // Drawn when first asked for: nearly every visit to a sheet does without.
+  const [asked, setAsked] = createSignal(false);
   return (
     <>
-      <button type="button" class="why how" aria-label={props.heading} onClick={() => dialog?.showModal()}>
+      <button
+        type="button"
+        class="why how"
+        aria-label={props.heading}
+        onClick={() => {
+          setAsked(true);
+          dialog?.showModal();
+        }}
+      >
         {props.open}
       </button>
       <dialog ref={dialog} class="working" aria-label={props.heading}>
@@ -33,18 +42,28 @@ export function How(props: HowProps) {
               {props.close}
             </button>
           </header>
-          <ol class="how-steps">
-            <For each={props.steps}>
-              {(step) => (
-                <li>
-                  {step.drawing}
-                  <p>{step.text}</p>
-                </li>
-              )}
-            </For>
-          </ol>
+          <Show when={asked()}>
+            <Steps steps={props.steps} />
+          </Show>
         </div>
       </dialog>
     </>
+  );
+}
+
+function Steps(props: { readonly steps: readonly HowStep[] }) {
+  const { steps } = props;
+  if (steps.length > 5) throw new RangeError('How: more than five steps; split the job');
+  return (
+    <ol class="how-steps">
+      <For each={steps}>
+        {(step) => (
+          <li>
+            {step.drawing}
+            <p>{step.text}</p>
+          </li>
+        )}
+      </For>
+    </ol>
   );
 }

@@ -1,7 +1,7 @@
 // A small form over one entry: its draft outlives a reload, every problem stands at its field at once, and it is cleared
 // only when the act is durable. `FoldForm` keeps it folded away until it is wanted.
 
-import { createSignal, type JSX, Show } from 'solid-js';
+import { createSignal, type JSX, onMount, Show } from 'solid-js';
 import type { Asked, Troubles, Typed } from '#tasks/plot/form.ts';
 import { form } from '#words/en/plot.ts';
 import { useRecord } from '../app/context.tsx';
@@ -102,9 +102,16 @@ export function FoldForm(
 ) {
   const { plotId } = useRecord();
   const { found } = useDraft<Record<string, string>>(`${plotId()}.${props.id}`, {});
-  const [isOpen, setOpen] = createSignal(found);
+  // Led here from another sheet: open, and where it can be seen.
+  const isMeant = location.hash === `#${props.id}-fold`;
+  const [isOpen, setOpen] = createSignal(found || isMeant);
+  let fold: HTMLDetailsElement | undefined;
+  onMount(() => {
+    if (isMeant) requestAnimationFrame(() => fold?.scrollIntoView({ block: 'start' }));
+  });
   return (
     <details
+      ref={fold}
       class="fold"
       open={isOpen()}
       id={`${props.id}-fold`}

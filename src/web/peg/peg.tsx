@@ -2,9 +2,9 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { pegView } from '#tasks/plot/peg.ts';
+import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
-import { look as lookWords } from '#words/en/look.ts';
+import { look as lookWords, unbroken } from '#words/en/look.ts';
 import { pegDrawing, pegWords, standsLine } from '#words/en/peg.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
@@ -14,7 +14,10 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/look.css';
 import '../styles/peg.css';
 import '../styles/plot.css';
+import '../styles/small-form.css';
+import { foretellPeg } from '../souring/peg.ts';
 import { Acts } from './acts.tsx';
+import { Expected, ForecastNotes, GasOf, LessonsOf, Rescues } from './forecast.tsx';
 import { StandingVessel } from './standing.tsx';
 import { LooksSoFar, MassSums } from './sums.tsx';
 
@@ -25,9 +28,15 @@ export function PegScreen() {
   const [denominator, setDenominator] = createSignal<number>();
   const [asked, setAsked] = createSignal(false);
   const view = createMemo(() => {
-    const batch = record.plot().batches.get(params.batch);
+    const batch = batchNamed(record.plot(), params.batch);
     return batch && pegView({ plot: record.plot(), batch, now: record.now() });
   });
+  const foretold = foretellPeg(record, view, () => undefined);
+  /** The days of the table at once; the workings of the forecast follow from where it was worked out. */
+  const why = () => {
+    setAsked(true);
+    foretold.whole.explain();
+  };
   const date = (on: string) => lookWords.date(on, record.today());
   return (
     <Sheet
@@ -90,21 +99,34 @@ export function PegScreen() {
             <div class="peg-right">
               <div class="line-head">
                 <h2>{pegWords.lineHeading}</h2>
-                <button type="button" class="why" aria-label={lookWords.whyOf} onClick={() => setAsked(true)}>
+                <button type="button" class="why" aria-label={lookWords.whyOf} onClick={() => why()}>
                   {lookWords.why}
                 </button>
               </div>
-              <PegSourLine view={seen()} words={lookWords} today={record.today()} height={440} />
+              <PegSourLine
+                view={seen()}
+                words={lookWords}
+                today={record.today()}
+                temperature={who.temperature}
+                height={440}
+                foretold={foretold.foretold()}
+                bracketed={false}
+              />
+              <ForecastNotes foretold={foretold} date={date} />
               <Show when={seen().endedOn === undefined}>
                 <NextLook view={seen()} words={lookWords} today={record.today()} />
               </Show>
-              <Reasons view={seen()} words={lookWords} />
+              <Reasons view={seen()} words={lookWords} beside={foretold.forecast()?.beside.map(unbroken)} />
+              <Rescues foretold={foretold} date={date} />
+              <Expected foretold={foretold} date={date} />
+              <GasOf foretold={foretold} date={date} />
+              <LessonsOf foretold={foretold} date={date} />
               <LooksSoFar view={seen()} temperature={who.temperature} mass={who.mass} />
               <MassSums view={seen()} mass={who.mass} />
             </div>
             <WorkingDialog
               model={{
-                workings: () => (asked() ? explainPeg(seen()) : undefined),
+                workings: () => (asked() ? [...explainPeg(seen()), ...(foretold.whole.workings() ?? [])] : undefined),
                 closeWhy: () => setAsked(false),
               }}
             />

@@ -11,6 +11,8 @@ import { SmallForm } from '../parts/small-form.tsx';
 import { useThing } from './things.tsx';
 
 const label = (field: string) => fieldNames[field] ?? field;
+const vesselLabel = (field: string) => (field === 'name' ? words.vesselName : label(field));
+const bedLabel = (field: string) => (field === 'name' ? words.bedName : label(field));
 const only = (asked: readonly Asked[], ...fields: readonly string[]) =>
   asked.filter(({ field }) => fields.includes(field));
 const NAME = only(factForms.plot, 'name');
@@ -30,9 +32,12 @@ export function FirstSteps() {
     if (!read.ok) return read;
     return { ok: true as const, write: () => record.act('plot.described', { ...read.body, timeZone: deviceZone() }) };
   };
+  /** The next step begins where one can read what it asks. */
+  const toTop = () => section?.scrollIntoView({ block: 'start' });
+  let section: HTMLElement | undefined;
   return (
     <Show when={!(isDone() && hasPeg())}>
-      <section class="first-steps" aria-labelledby="first-steps">
+      <section ref={section} class="first-steps" aria-labelledby="first-steps">
         <Show when={!steps().name}>
           <p>{words.emptyLead}</p>
         </Show>
@@ -53,14 +58,21 @@ export function FirstSteps() {
           }
         >
           <Match when={!steps().name}>
-            <SmallForm id="first-name" asked={NAME} start={{}} label={label} read={readName} />
+            <SmallForm id="first-name" asked={NAME} start={{}} label={label} read={readName} onDone={toTop} />
             <p class="note">{words.zoneNote(deviceZone())}</p>
           </Match>
           <Match when={!steps().vessel}>
-            <SmallForm id="first-vessel" asked={VESSEL} start={{}} label={label} read={readVessel} />
+            <SmallForm
+              id="first-vessel"
+              asked={VESSEL}
+              start={{}}
+              label={vesselLabel}
+              read={readVessel}
+              onDone={toTop}
+            />
           </Match>
           <Match when={!steps().bed}>
-            <SmallForm id="first-bed" asked={BED} start={{}} label={label} read={readBed} />
+            <SmallForm id="first-bed" asked={BED} start={{}} label={bedLabel} read={readBed} onDone={toTop} />
           </Match>
         </Switch>
       </section>
@@ -71,7 +83,7 @@ export function FirstSteps() {
 function Step(props: { readonly word: string; readonly isDone: boolean }) {
   return (
     <li classList={{ done: props.isDone }}>
-      {props.word}
+      <span class="step">{props.word}</span>
       <Show when={props.isDone}>: {words.stepDone}</Show>
     </li>
   );

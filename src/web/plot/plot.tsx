@@ -10,6 +10,7 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { DemoBlock } from '../parts/demo-block.tsx';
 import '../styles/plot.css';
+import '../styles/small-form.css';
 import { BedsDrawing } from './beds-drawing.tsx';
 import { FirstSteps } from './first-steps.tsx';
 import { Keyholders } from './keyholders.tsx';

@@ -1,7 +1,7 @@
 // The shed sheet, A4: the pick list with a blank pencil column, pegs, bottles, blank lines to write on, and the number
 // to call.
 
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { type ShedSheet, shedSheet as sheetOf } from '#tasks/plot/prints.ts';
 import { app } from '#words/en/app.ts';
 import { print, shedSheet } from '#words/en/print.ts';
@@ -29,26 +29,19 @@ export function ShedPrint() {
         <Bottles sheet={sheet()} />
         <section>
           <h3>{shedSheet.pencil}</h3>
-          <table class="pencil-lines">
-            <thead>
-              <tr>
-                <th scope="col">{head.on}</th>
-                <th scope="col">{head.who}</th>
-                <th scope="col">{head.what}</th>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={Array.from({ length: PENCIL_LINES })}>
-                {() => (
-                  <tr>
-                    <td />
-                    <td />
-                    <td />
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
+          <Table
+            class="pencil-lines"
+            heads={[head.on, head.who, head.what]}
+            rows={Array.from({ length: PENCIL_LINES }, (_, i) => i)}
+          >
+            {() => (
+              <>
+                <td />
+                <td />
+                <td />
+              </>
+            )}
+          </Table>
         </section>
         <p class="poison">
           <b>{sheet().poisonLine === undefined ? shedSheet.noPoison : shedSheet.poison(sheet().poisonLine ?? '')}</b>
@@ -72,39 +65,23 @@ function Picks(props: { readonly sheet: ShedSheet }) {
     <Show when={props.sheet.picks.length > 0}>
       <section>
         <h3>{shedSheet.pick}</h3>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{head.bed}</th>
-              <th scope="col">{head.crop}</th>
-              <th scope="col">{head.answer}</th>
-              <th scope="col">{head.last}</th>
-              <th scope="col" class="pencil">
-                {head.picked}
+        <Table heads={[head.bed, head.crop, head.answer, head.last]} pencil={head.picked} rows={props.sheet.picks}>
+          {(bed) => (
+            <>
+              <th scope="row">
+                {bed.tag} {bed.name}
               </th>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.sheet.picks}>
-              {(bed) => (
-                <tr>
-                  <th scope="row">
-                    {bed.tag} {bed.name}
-                  </th>
-                  <td>{bed.crop}</td>
-                  <td>
-                    <span class="marked">
-                      <StateMark state={bed.answer} size={20} />
-                      <b>{shedSheet.answer(bed.answer, bed.tillOn)}</b>
-                    </span>
-                  </td>
-                  <td>{shedSheet.feed(bed.last?.days, bed.last?.pegs ?? [])}</td>
-                  <td class="pencil" />
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
+              <td>{bed.crop}</td>
+              <td>
+                <span class="marked">
+                  <StateMark state={bed.answer} size={20} />
+                  <b>{shedSheet.answer(bed.answer, bed.tillOn)}</b>
+                </span>
+              </td>
+              <td>{shedSheet.feed(bed.last?.days, bed.last?.pegs ?? [])}</td>
+            </>
+          )}
+        </Table>
       </section>
     </Show>
   );
@@ -115,39 +92,23 @@ function Pegs(props: { readonly sheet: ShedSheet }) {
     <section>
       <h3>{shedSheet.pegs}</h3>
       <Show when={props.sheet.pegs.length > 0} fallback={<p>{shedSheet.none}</p>}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{head.peg}</th>
-              <th scope="col">{head.state}</th>
-              <th scope="col">{head.vessel}</th>
-              <th scope="col">{head.next}</th>
-              <th scope="col" class="pencil">
-                {head.looked}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.sheet.pegs}>
-              {(peg) => (
-                <tr>
-                  <th scope="row">{peg.peg}</th>
-                  <td>
-                    <span class="marked">
-                      <StateMark state={peg.state} size={20} />
-                      <span>
-                        <b>{shedSheet.state(peg.state, peg.held)}</b>, {shedSheet.day(peg.day)}
-                      </span>
-                    </span>
-                  </td>
-                  <td>{[peg.vessel.name, peg.vessel.place].filter((text) => text !== undefined).join(', ')}</td>
-                  <td>{shedSheet.date(peg.nextLookOn)}</td>
-                  <td class="pencil" />
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
+        <Table heads={[head.peg, head.state, head.vessel, head.next]} pencil={head.looked} rows={props.sheet.pegs}>
+          {(peg) => (
+            <>
+              <th scope="row">{peg.peg}</th>
+              <td>
+                <span class="marked">
+                  <StateMark state={peg.state} size={20} />
+                  <span>
+                    <b>{shedSheet.state(peg.state, peg.held)}</b>, {shedSheet.day(peg.day)}
+                  </span>
+                </span>
+              </td>
+              <td>{[peg.vessel.name, peg.vessel.place].filter((text) => text !== undefined).join(', ')}</td>
+              <td>{shedSheet.date(peg.nextLookOn)}</td>
+            </>
+          )}
+        </Table>
       </Show>
     </section>
   );
@@ -158,31 +119,53 @@ function Bottles(props: { readonly sheet: ShedSheet }) {
     <section>
       <h3>{shedSheet.bottles}</h3>
       <Show when={props.sheet.bottles.length > 0} fallback={<p>{shedSheet.none}</p>}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{head.peg}</th>
-              <th scope="col">{head.litres}</th>
-              <th scope="col">{head.first}</th>
-              <th scope="col">{head.vent}</th>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.sheet.bottles}>
-              {(bottle) => (
-                <tr>
-                  <th scope="row">{bottle.peg}</th>
-                  <td>{shedSheet.litres(bottle.leftL.likely)}</td>
-                  <td>
-                    {bottle.useFirst.keeping === 'none' ? shedSheet.none : shedSheet.date(bottle.useFirst.likely)}
-                  </td>
-                  <td>{shedSheet.date(bottle.lastVentedOn)}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
+        <Table heads={[head.peg, head.litres, head.first, head.vent]} rows={props.sheet.bottles}>
+          {(bottle) => (
+            <>
+              <th scope="row">{bottle.peg}</th>
+              <td>{shedSheet.litres(bottle.leftL.likely)}</td>
+              <td>{bottle.useFirst.keeping === 'none' ? shedSheet.none : shedSheet.date(bottle.useFirst.likely)}</td>
+              <td>{shedSheet.date(bottle.lastVentedOn)}</td>
+            </>
+          )}
+        </Table>
       </Show>
     </section>
+  );
+}
+
+/** A table of the sheet; `pencil` heads a blank column to write in. */
+function Table<T>(props: {
+  readonly heads: readonly string[];
+  readonly pencil?: string;
+  readonly class?: string;
+  readonly rows: readonly T[];
+  readonly children: (row: T) => JSX.Element;
+}) {
+  return (
+    <table class={props.class}>
+      <thead>
+        <tr>
+          <For each={props.heads}>{(text) => <th scope="col">{text}</th>}</For>
+          <Show when={props.pencil}>
+            <th scope="col" class="pencil">
+              {props.pencil}
+            </th>
+          </Show>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.rows}>
+          {(row) => (
+            <tr>
+              {props.children(row)}
+              <Show when={props.pencil}>
+                <td class="pencil" />
+              </Show>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
   );
 }

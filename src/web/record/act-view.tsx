@@ -93,7 +93,7 @@ function Mend(props: { readonly shown: Entry }) {
   const read = (typed: Readonly<Record<string, string>>) => {
     const found = readCorrection(shown, typed, countriesOf(record.plot(), record.keyholder()));
     if (!found.ok) return found;
-    const write = () => record.act(shown.kind, found.body, { on: found.on, replaces: shown.id });
+    const write = () => record.correct(shown, { on: found.on, body: found.body });
     return { ok: true as const, write: found.changed ? write : undefined };
   };
   return (

@@ -12,6 +12,7 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { DemoBlock } from '../parts/demo-block.tsx';
 import '../styles/record.css';
+import '../styles/small-form.css';
 import { ActView } from './act-view.tsx';
 import { Files } from './files.tsx';
 import { Questions } from './questions.tsx';

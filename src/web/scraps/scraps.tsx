@@ -42,7 +42,7 @@ export function ScrapsScreen() {
         <For each={ORDER}>
           {(place) => (
             <Show when={view().lots.some((lot) => lot.goes === place)}>
-              <h3>{places[place]}</h3>
+              <h3 class="lots-goes">{places[place]}</h3>
               <ul class="plain lots">
                 <For each={view().lots.filter((lot) => lot.goes === place)}>
                   {(lot) => (

@@ -4,7 +4,14 @@
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Batch } from '#journal/parts/batch.ts';
-import { dayOf, explainStraining, type StrainingAsk, straining, waitingForBottlesL } from '#tasks/plot/straining.ts';
+import { batchNamed } from '#tasks/plot/peg.ts';
+import {
+  calendarDayOf,
+  explainStraining,
+  type StrainingAsk,
+  straining,
+  waitingForBottlesL,
+} from '#tasks/plot/straining.ts';
 import { strainingActs } from '#tasks/plot/straining-acts.ts';
 import { app, titles } from '#words/en/app.ts';
 import { pegDay, strainSheet, sumLine } from '#words/en/straining.ts';
@@ -35,11 +42,7 @@ export function StrainScreen() {
   const params = useParams<{ batch: string }>();
   /** The batch as it stood when the sheet was opened stays shown once it is written down. */
   const [done, setDone] = createSignal<{ readonly peg: number; readonly bottled: boolean }>();
-  const batch = createMemo(() => {
-    const { batches } = record.plot();
-    const byId = batches.get(params.batch ?? '');
-    return byId ?? [...batches.values()].findLast(({ peg }) => String(peg) === params.batch);
-  });
+  const batch = createMemo(() => batchNamed(record.plot(), params.batch));
   return (
     <Show
       when={done()}
@@ -223,7 +226,12 @@ function StrainForm(props: {
   const waitsL = () => waitingForBottlesL(props.batch);
 
   return (
-    <Sheet title={titles.strain} aside={pegDay(props.batch.peg, dayOf(ask()))} here="bottle" number={SHEET_NUMBER}>
+    <Sheet
+      title={titles.strain}
+      aside={pegDay(props.batch.peg, calendarDayOf(ask()))}
+      here="bottle"
+      number={SHEET_NUMBER}
+    >
       <FeedHatch />
       <div ref={setPlace} />
       <Show

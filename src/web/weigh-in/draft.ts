@@ -38,6 +38,8 @@ export interface Draft {
   readonly gallon: GallonCountry | undefined;
   readonly spoon: SpoonCountry | undefined;
   readonly isExample: boolean;
+  /** Taken from the two cases: how warm it will stand, and the size of the pieces. */
+  readonly standing?: { readonly warmth: string; readonly chop: 'coarse' | 'chopped' | 'fine' } | undefined;
 }
 
 /** A field that holds a text already read. */

@@ -3,12 +3,11 @@
 
 import { createMemo, createSignal } from 'solid-js';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
-import { type AlkalinityUnit, alkalinityMeqPerL } from '#engine/scraps/water.ts';
-import { material } from '#engine/tables/index.ts';
 import type { FitResult } from '#tasks/fit.ts';
-import { drawingAlternative, drawingNames, type SugarInProduct, shortName } from '#words/en/weigh-in.ts';
-import { hatchOf } from '../drawings/hatch-of.ts';
-import type { VesselPicture } from '../drawings/vessel-drawing.tsx';
+import type { SugarInProduct } from '#words/en/weigh-in.ts';
+import { readAlkalinity } from './alkalinity.ts';
+import { takeUp } from './kept.ts';
+import { pictureOf } from './picture.ts';
 import { type Reading, readDraft, type Trouble, troublesOf } from './reading.ts';
 import { createSheet } from './sheet-state.ts';
 
@@ -20,7 +19,7 @@ export type WeighIn = ReturnType<typeof createWeighIn>;
 const STANDARD_SUGAR = 'white-sugar';
 
 export function createWeighIn() {
-  const sheet = createSheet();
+  const sheet = createSheet(takeUp());
   const reading = createMemo<Reading>(() => readDraft(sheet.draft(), readAlkalinity));
   const [parts, setParts] = createSignal<Answering>();
   const [lost, setLost] = createSignal(false);
@@ -78,28 +77,6 @@ export function createWeighIn() {
   };
 }
 
-function pictureOf(given: FitResult, vesselL: number, shape: VesselPicture['shape']): VesselPicture {
-  const layers = given.layers.map((layer) => {
-    const row = layer.id === undefined ? undefined : material(layer.id);
-    const hatch = layer.kind === 'plant' ? row && hatchOf(row) : layer.kind;
-    return { name: shortName(layer.name), hatch: hatch ?? 'trimmings', litres: layer.litres };
-  });
-  return {
-    vesselL,
-    shape,
-    usableL: given.fill.usableL,
-    overL: given.fill.overL,
-    liftHighL: given.lift.highL,
-    layers,
-    usableText: drawingNames.usable(given.fill.usableL),
-    overText: drawingNames.over(given.fill.overL),
-    rimText: drawingNames.rim(vesselL),
-    gasRoomText: drawingNames.gasRoom,
-    liftText: drawingNames.lift,
-    alternative: drawingAlternative(given.fill, given.lift, { vesselL, shape, layers }),
-  };
-}
-
 /** The window in grams of the product asked about. */
 function inProduct(given: FitResult, id: string, weighedKg: number): SugarInProduct | undefined {
   const product = sugarProduct(id);
@@ -110,11 +87,4 @@ function inProduct(given: FitResult, id: string, weighedKg: number): SugarInProd
     mostG: given.sugar.mostProductG,
     weighedG: weighedKg * 1000,
   };
-}
-
-/** A figure of a water report in the unit chosen; undefined when it is no number in the believed range. */
-function readAlkalinity(typed: string, unit: AlkalinityUnit): number | undefined {
-  const value = /^\d+(?:[.,]\d+)?$/.test(typed) ? Number(typed.replace(',', '.')) : Number.NaN;
-  const meqPerL = alkalinityMeqPerL({ value, unit });
-  return meqPerL >= 0 && meqPerL <= 20 ? meqPerL : undefined;
 }

@@ -4,21 +4,28 @@
 import { createSignal } from 'solid-js';
 import { type Draft, EMPTY, exampleDraft, type Field, field, type Lot } from './draft.ts';
 
-interface Past {
+export interface Past {
   readonly draft: Draft;
   readonly act: string;
   readonly typing: string | undefined;
+}
+
+/** The sheet with all that can be taken back, as plain data. */
+export interface LaidAside {
+  readonly draft: Draft;
+  readonly past: readonly Past[];
+  readonly lastKey: number;
 }
 
 const KEPT_ACTS = 60;
 
 export type Sheet = ReturnType<typeof createSheet>;
 
-/** A new sheet, nothing told yet. */
-export function createSheet() {
-  const [draft, setDraft] = createSignal<Draft>(EMPTY);
-  const [past, setPast] = createSignal<readonly Past[]>([]);
-  let lastKey = 0;
+/** A new sheet with nothing told yet, or one that was laid aside. */
+export function createSheet(aside?: LaidAside) {
+  const [draft, setDraft] = createSignal<Draft>(aside?.draft ?? EMPTY);
+  const [past, setPast] = createSignal<readonly Past[]>(aside?.past ?? []);
+  let lastKey = aside?.lastKey ?? 0;
 
   function change(act: string, next: (now: Draft) => Draft, typing?: string) {
     const now = draft();
@@ -32,6 +39,7 @@ export function createSheet() {
   return {
     draft,
     lastAct: () => past().at(-1)?.act,
+    asPlain: (): LaidAside => ({ draft: draft(), past: past(), lastKey }),
     change,
     takeBack() {
       const last = past().at(-1);

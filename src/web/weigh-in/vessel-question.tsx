@@ -1,9 +1,14 @@
 // First question: which vessel. Volume as typed, shape, and the gas room that stands at our usual until changed.
 
-import { Show } from 'solid-js';
+import { For, Show } from 'solid-js';
+import { vesselsDrawn } from '#tasks/plot/facts.ts';
+import { vesselWords } from '#words/en/fill.ts';
 import { acts, shapeNames, sheet } from '#words/en/weigh-in-labels.ts';
+import { figure } from '#words/figures.ts';
+import { useRecord } from '../app/context.tsx';
 import { AmountField } from '../parts/amount-field.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { field } from './draft.ts';
 import type { WeighIn } from './model.ts';
 import { readable } from './readable.ts';
 import { settling } from './settle.ts';
@@ -11,6 +16,18 @@ import { settling } from './settle.ts';
 export function VesselQuestion(props: { readonly model: WeighIn }) {
   const { sheet: act, trouble, reading } = props.model;
   const vessel = () => act.draft().vessel;
+  const record = useRecord();
+  const own = () => vesselsDrawn(record.plot());
+  const take = (one: ReturnType<typeof own>[number]) =>
+    act.change(acts.answered(sheet.vesselQuestion), (now) => ({
+      ...now,
+      vessel: {
+        ...now.vessel,
+        volume: field(one.typed),
+        gasRoom: field(`${figure((1 - one.usableL / one.volumeL) * 100, 0)} %`),
+        shape: one.shape,
+      },
+    }));
   const type = (part: 'volume' | 'gasRoom', label: string, text: string, settled: boolean) =>
     act.change(
       acts.typed(label),
@@ -22,6 +39,26 @@ export function VesselQuestion(props: { readonly model: WeighIn }) {
       <h2 id="ask-vessel">
         <b class="number">1</b> {sheet.vesselQuestion}
       </h2>
+      <Show when={own().length > 0}>
+        <fieldset class="choice" id="own-vessels">
+          <legend>{sheet.ownVessels}</legend>
+          <div class="choices">
+            <For each={own()}>
+              {(one) => (
+                <button
+                  type="button"
+                  class="block"
+                  aria-pressed={vessel().volume.text === one.typed}
+                  classList={{ taken: vessel().volume.text === one.typed }}
+                  onClick={() => take(one)}
+                >
+                  {vesselWords({ ...one, peg: undefined })}
+                </button>
+              )}
+            </For>
+          </div>
+        </fieldset>
+      </Show>
       <div class="two">
         <AmountField
           id="vessel-volume"

@@ -3,6 +3,7 @@
 
 import { useNavigate } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
+import { twoCases } from '#words/en/two-cases-labels.ts';
 import { assumedLine, nutrientLine, scaleText, verdict } from '#words/en/weigh-in.ts';
 import { acts, sheet } from '#words/en/weigh-in-labels.ts';
 import { WayAround, WayBack } from '../app/sheet.tsx';
@@ -12,6 +13,7 @@ import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 import { Cautions } from './cautions.tsx';
 import { handOver } from './hand-over.ts';
+import { layAside } from './kept.ts';
 import { createWeighIn } from './model.ts';
 import { ScrapsQuestion } from './scraps-question.tsx';
 import { SugarQuestion } from './sugar-question.tsx';
@@ -32,6 +34,10 @@ export function WeighIn() {
     if (question === undefined) return;
     handOver(question, act.draft());
     navigate('/fill');
+  }
+  function compare() {
+    layAside(act.asPlain());
+    navigate('/two-cases');
   }
   const untouched = () => reading().missing.length === 3 && act.draft().lots.length === 0;
   return (
@@ -101,6 +107,14 @@ export function WeighIn() {
                 </Show>
               </>
             )}
+          </Show>
+          <Show when={act.draft().standing}>
+            {(standing) => <p class="note">{twoCases.takenStands(standing().warmth, standing().chop)}</p>}
+          </Show>
+          <Show when={result()}>
+            <button type="button" class="block" id="what-if" onClick={compare}>
+              {twoCases.whatIf}
+            </button>
           </Show>
           <Show when={fillable()}>
             <button type="button" class="block act" id="fill-now" onClick={fillNow}>

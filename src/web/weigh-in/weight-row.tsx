@@ -17,7 +17,8 @@ export interface WeightRowProps extends Settling {
   readonly entryLabel: string;
   /** How an amount may be written, while nothing stands there. */
   readonly hint: string;
-  readonly hatch: string;
+  /** Texture beside the name; none for what is no thing that goes in. */
+  readonly hatch?: string | undefined;
   readonly field: Field;
   readonly trouble: Trouble | undefined;
   readonly step: Step;
@@ -35,7 +36,7 @@ export function WeightRow(props: WeightRowProps) {
   return (
     <fieldset class="row" classList={{ keyless: !props.keys }} aria-label={props.name}>
       <div class="row-name">
-        <Swatch hatch={props.hatch} />
+        <Show when={props.hatch}>{(hatch) => <Swatch hatch={hatch()} />}</Show>
         <span>
           {shortName(props.name)}
           <Show when={restOfName(props.name)}>

@@ -245,6 +245,7 @@ export const canCard: CanCardWords = {
   toShelf: 'Zum Regal',
   toPeg: (number) => `Zu Pflock ${number}`,
   otherBed: 'Ein anderes Beet',
+  toLine: 'Zur Linie',
   saving: 'Wird eingetragen',
   notSaved:
     'Noch nicht eingetragen: der Browser hat es abgelehnt. Die Kannen bleiben hier stehen; noch einmal versuchen.',

@@ -17,6 +17,11 @@ export function sagDatum(on: string, today: string): string {
   return today.slice(0, 4) === on.slice(0, 4) ? text : `${text} ${year}`;
 }
 
+/** "4,2 bis 4,6", oder eine Zahl, wo beide gleich sind. */
+function spanne(low: string, high: string): string {
+  return low === high ? low : `${low} bis ${high}`;
+}
+
 const zustand: Readonly<Record<State, string>> = {
   souring: 'am Säuern',
   slow: 'langsam, nicht verloren',
@@ -125,6 +130,7 @@ export const lookDe: LookWords = {
   noNextLook: 'Kein weiterer Blick ist nötig.',
   lookAgain: 'Noch ein Blick',
   toPeg: (peg) => `Zum Blatt von Pflock ${peg}`,
+  toStrain: 'Abseihen',
   line: {
     ph: 'pH',
     day: 'Tag',
@@ -139,6 +145,26 @@ export const lookDe: LookWords = {
         ? `Säurelinie von Pflock ${peg}: noch nichts gemessen.`
         : `Säurelinie von Pflock ${peg}: ${readings.join('; ')}.`,
     nothing: 'Hier steht die Säurelinie, sobald einmal gemessen wurde.',
+    expected: 'erwartet',
+    likely: 'wohl',
+    today: 'heute',
+    asTable: 'als Tabelle',
+    expectedCaption: (peg) => `Erwartet von Pflock ${peg}, 8 von 10 Mal`,
+    expectedTable: ['Tag', 'pH', 'Wärme'],
+    expectedHead: 'Erwartet',
+    between: (lowPh, highPh) => spanne(komma(lowPh), komma(highPh)),
+    warmth: 'Flüssigkeit',
+    betweenC: spanne,
+    expectedToo: (lowPh, highPh) => ` Erwartet, 8 von 10 Mal: pH ${spanne(komma(lowPh), komma(highPh))}.`,
+    spans: { ready: 'Fertig', held: 'Abgestanden' },
+    span: (name, from, to) => (from === to ? `${name}: etwa ${from}` : `${name}: ${from} bis ${to}`),
+    spanFrom: (name, from) => `${name}: ab ${from} oder später`,
+    spanNot: (name, until) => `${name}: bis ${until} eher nicht`,
+    spanWaits: (name) => `${name}: wird ausgerechnet`,
+    insideOf: (lowPh, highPh) =>
+      `Dort wurde es erwartet: pH${NBSP}${spanne(komma(lowPh), komma(highPh))}, 8 von 10 Mal.`,
+    outsideOf: (lowPh, highPh) =>
+      `Erwartet wurde es anderswo: pH${NBSP}${spanne(komma(lowPh), komma(highPh))}, 8 von 10 Mal. Im Zweifel noch einmal messen.`,
   },
   photo: {
     add: (count) => (count === 0 ? 'Foto dazu' : `Foto dazu (${count} von 3)`),

@@ -31,12 +31,29 @@ export type Stretch = (typeof stretches)[number]['id'];
 
 export const app = {
   stream: 'Way around',
-  here: 'you are here',
   nightPaper: 'Night paper',
   back: 'all of it',
   demo: 'demo, all invented',
   own: 'your own plot',
   takeBack: 'Take that back',
+  /** What the last act was, by its kind. */
+  took: {
+    'plot.described': 'what was told of the plot',
+    'bed.described': 'what was told of a bed',
+    'vessel.described': 'what was told of a vessel',
+    'can.described': 'what was told of a can',
+    'water.reported': 'a water report',
+    'scraps.weighed': 'scraps weighed in',
+    'peg.filled': 'the filling',
+    'peg.looked': 'the look',
+    'peg.strained': 'the straining',
+    'bottle.filled': 'the bottling',
+    'bottle.vented': 'the venting',
+    'bed.fed': 'the pour',
+    'bed.picked': 'the picking',
+    'photo.taken': 'the photo',
+  } as Readonly<Record<string, string>>,
+  tookOther: 'the last entry',
   minutesLeft: (minutes: number) => `${minutes} min left`,
   notSaved: 'Not written down yet: the browser refused to keep it. Nothing is lost from this sheet; try again.',
   tryAgain: 'Try again',
@@ -54,8 +71,8 @@ export const app = {
 /** What a phone that knows nothing yet is told, and the acts that start it. */
 export const beginning = {
   empty:
-    'Here a line will run from your scraps through pail, bottle and can to your beds, with today’s amounts on it, and a mark where something wants a hand.',
-  begin: 'Tell the plot',
+    'Clippings and kitchen scraps sour in a pail and feed your beds. Here a line will run from your scraps through pail, bottle and can to your beds, with today’s amounts on it, and a mark where something wants a hand.',
+  begin: 'Set up your plot',
   weigh: 'Weigh scraps in',
   demo: 'Show me the demo garden',
   demoNote: 'An invented plot with a season in it. It never mixes with yours.',

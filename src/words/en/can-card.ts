@@ -171,6 +171,7 @@ export const canCard = {
   toShelf: 'To the shelf',
   toPeg: (peg: number) => `To peg ${peg}`,
   otherBed: 'Another bed',
+  toLine: 'To the line',
   saving: 'Writing it down',
   notSaved: 'Not written down yet: the browser refused to keep it. The cans stay here; try again.',
   tryAgain: 'Try again',

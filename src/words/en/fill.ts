@@ -107,7 +107,7 @@ const NEEDS: Readonly<Record<FillNeed, string>> = {
   sugar: 'how much sugar, or none',
   starter: 'how much starter, or none',
   peg: 'a peg number that is free',
-  unread: 'what cannot be read yet',
+  unread: 'what is marked above and cannot be read yet',
 };
 
 /** The answer while some things are not weighed yet. */

@@ -226,7 +226,10 @@ export function bedsSaid(
   return said(
     'Bed',
     area(beds.fedM2, manner),
-    [`fed, of ${area(beds.allM2, manner)}`, pots === undefined ? undefined : `and ${pots}`],
+    [
+      beds.fedM2 < beds.allM2 ? `to feed, of ${area(beds.allM2, manner)}` : 'to feed',
+      pots === undefined ? undefined : `and ${pots}`,
+    ],
     { to: 'What may be picked' },
   );
 }
@@ -314,6 +317,7 @@ export const line = {
   bedScale: 'beds',
   thingScale: 'pails, bottles, can',
   oneMetre: `1${NBSP}m`,
+  fifthMetre: `20${NBSP}cm`,
   halfMetre: `50${NBSP}cm`,
   toHeap: 'to the heap: solids and losses',
   andMore: (count: number) => `and ${count} more`,

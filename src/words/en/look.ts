@@ -67,6 +67,7 @@ export interface LookWords {
   readonly noNextLook: string;
   readonly lookAgain: string;
   readonly toPeg: (peg: number) => string;
+  readonly toStrain: string;
   readonly line: {
     readonly ph: string;
     readonly day: string;
@@ -78,6 +79,26 @@ export interface LookWords {
     readonly by: (by: 'meter' | 'strip', who: string) => string;
     readonly alternative: (peg: number, readings: readonly string[]) => string;
     readonly nothing: string;
+    /** Names of what is expected, short enough to stand over the drawing. */
+    readonly expected: string;
+    readonly likely: string;
+    readonly today: string;
+    readonly asTable: string;
+    readonly expectedCaption: (peg: number) => string;
+    readonly expectedTable: readonly [string, string, string];
+    readonly expectedHead: string;
+    readonly between: (lowPh: number, highPh: number) => string;
+    readonly warmth: string;
+    readonly betweenC: (low: string, high: string) => string;
+    readonly expectedToo: (lowPh: number, highPh: number) => string;
+    /** "Held: Fri 12 June to Sun 14 June" and the like; the dates are said already. */
+    readonly spans: Readonly<Record<'ready' | 'held', string>>;
+    readonly span: (name: string, from: string, to: string) => string;
+    readonly spanFrom: (name: string, from: string) => string;
+    readonly spanNot: (name: string, until: string) => string;
+    readonly spanWaits: (name: string) => string;
+    readonly insideOf: (lowPh: number, highPh: number) => string;
+    readonly outsideOf: (lowPh: number, highPh: number) => string;
   };
   readonly photo: {
     readonly add: (count: number) => string;
@@ -124,8 +145,13 @@ function listed(words: readonly string[], and: string): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${and} ${words.at(-1)}`;
 }
 
+/** "4.2 to 4.6", or one figure where both are the same. */
+function spread(low: string, high: string): string {
+  return low === high ? low : `${low} to ${high}`;
+}
+
 /** Keeps "day 6" and "pH 5.1" on one line. */
-function unbroken(sentence: string): string {
+export function unbroken(sentence: string): string {
   return sentence.replaceAll(/\b(day|pH) (?=\d)/g, '$1\u00a0');
 }
 
@@ -207,6 +233,7 @@ export const look: LookWords = {
   noNextLook: 'No further look is asked for.',
   lookAgain: 'Another look',
   toPeg: (peg) => `To the sheet of peg ${peg}`,
+  toStrain: 'Strain it',
   line: {
     ph: 'pH',
     day: 'day',
@@ -221,6 +248,26 @@ export const look: LookWords = {
         ? `Sour line of peg ${peg}: nothing read yet.`
         : `Sour line of peg ${peg}: ${readings.join('; ')}.`,
     nothing: 'The sour line of this peg will stand here once its acidity was read.',
+    expected: 'expected',
+    likely: 'likely',
+    today: 'today',
+    asTable: 'as a table',
+    expectedCaption: (peg) => `Expected of peg ${peg}, 8 times in 10`,
+    expectedTable: ['Day', 'pH', 'Warmth'],
+    expectedHead: 'Expected',
+    between: (lowPh, highPh) => spread(figure(lowPh, 1), figure(highPh, 1)),
+    warmth: 'Liquid',
+    betweenC: spread,
+    expectedToo: (lowPh, highPh) => ` Expected 8 times in 10: pH ${spread(figure(lowPh, 1), figure(highPh, 1))}.`,
+    spans: { ready: 'Ready', held: 'Held' },
+    span: (name, from, to) => (from === to ? `${name}: about ${from}` : `${name}: ${from} to ${to}`),
+    spanFrom: (name, from) => `${name}: from ${from}, or later`,
+    spanNot: (name, until) => `${name}: not likely by ${until}`,
+    spanWaits: (name) => `${name}: being worked out`,
+    insideOf: (lowPh, highPh) =>
+      `That is where it was expected: pH\u00a0${spread(figure(lowPh, 1), figure(highPh, 1))}, 8 times in 10.`,
+    outsideOf: (lowPh, highPh) =>
+      `It was expected elsewhere: pH\u00a0${spread(figure(lowPh, 1), figure(highPh, 1))}, 8 times in 10. If in doubt, read it once more.`,
   },
   photo: {
     add: (count) => (count === 0 ? 'Add a photo' : `Add a photo (${count} of 3 so far)`),

@@ -10,6 +10,8 @@ export const form = {
   problem: (value: string, message: string, allowed: string) =>
     value === '' ? `This ${message}; allowed: ${allowed}.` : `"${value}" ${message}; allowed: ${allowed}.`,
   noFigure: (value: string) => `"${value}" is not a number; allowed: digits, with a point or a comma for decimals.`,
+  nothingTold: 'Nothing is told here yet; tell at least this.',
+  such: { mass: 'such as 2.4\u00a0kg', volume: 'such as 12\u00a0L', area: 'such as 5.76\u00a0m²' } as const,
   cannotEmpty: 'What was told once is not emptied here; take the entry back in the record, or tell it anew.',
   tagTaken: (tag: string) => `"${tag}" is taken by another keyholder; allowed: a tag of their own.`,
   write: 'Write it down',
@@ -125,6 +127,8 @@ export const plotWords = {
   firstStepsHeading: 'The shortest way to a first pail',
   firstSteps: { name: 'Name the plot', vessel: 'One vessel', bed: 'One bed' },
   stepDone: 'done',
+  vesselName: 'Name of the vessel',
+  bedName: 'Name of the bed',
   stepsDone: 'Enough for a first pail: go and weigh in.',
   toWeighIn: 'Weigh in',
   facts: 'The plot itself',

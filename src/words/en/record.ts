@@ -72,6 +72,7 @@ export const sentences = {
   'trial.laid': (v: Values) => after('Trial laid', list(v.name, v.treatments)),
   'trial.weighed': (v: Values) => `${v.trial}: ${v.block}, ${v.treatment}, ${v.mass ?? 'nothing to weigh'}.`,
   'question.answered': (v: Values) => `A question of the record was answered${v.note ? `: ${v.note}` : ''}.`,
+  'lessons.reset': (v: Values) => `What finished batches taught was set back: ${v.group}.`,
 } as const;
 
 /** Names of kinds, for the list to search by. */
@@ -108,6 +109,7 @@ export const kindNames: Readonly<Record<keyof typeof sentences, string>> = {
   'trial.laid': 'trial laid',
   'trial.weighed': 'trial weighed',
   'question.answered': 'question answered',
+  'lessons.reset': 'lessons set back',
 };
 
 /** Words of the record sheet. */

@@ -23,6 +23,7 @@ export const sheet = {
   takeBack: 'Take that back',
   toCures: 'See what would mend it',
   vesselQuestion: 'Which vessel?',
+  ownVessels: 'One of your own',
   vesselVolume: 'Vessel holds',
   vesselHint: 'to the rim: 12\u00a0L, 3\u00a0gal',
   shapeQuestion: 'Its shape',
