@@ -5,6 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { firstScreen, LIMIT_BYTES } from '../scripts/size.mjs';
+import { fermentTimes } from './ferment.ts';
 import { journalTimes } from './journal.ts';
 import { openingTimes } from './journal-page.ts';
 import { stepTimes } from './page.ts';
@@ -32,6 +33,18 @@ for (const { name, aimPerSecond, work } of pieces()) {
     `  ${name.padEnd(26)} ${whole(perSecond).padStart(9)} a second (${whole(slowest)} to ${whole(fastest)})${aim}`,
   );
 }
+
+await part('The ferment model, 21 days, one core', () => {
+  const { runMs, firstBandMs, drawsMs, looksMs, scipy } = fermentTimes();
+  return [
+    `  one run ${runMs.toFixed(2)} ms, ${(runMs / 2).toFixed(2)} of the aim of 2 ms`,
+    `  first band after 200 draws ${whole(firstBandMs)} ms; 1,000 draws ${whole(drawsMs)} ms, ${(drawsMs / 2000).toFixed(2)} of the aim of 2 s`,
+    `  five looks re-weighed over 1,000 draws already run ${whole(looksMs)} ms, ${(looksMs / 150).toFixed(2)} of the aim of 150 ms`,
+    scipy
+      ? `  the same equations by SciPy (LSODA, to 1e-6) ${whole(scipy.runMs)} ms a run, ${whole(scipy.runMs / runMs)} times ours; at most pH ${scipy.apartPh.toFixed(4)} apart over ${scipy.batches} batches`
+      : '  SciPy is not installed (Debian package python3-scipy): not compared',
+  ];
+});
 
 await part('First screen, script and style, gzip', () => {
   const { gzipBytes } = firstScreen(path.join(root, 'dist/web'));
