@@ -78,36 +78,33 @@ export function sayGasOf(said: {
   ];
 }
 
-const taughtNames: Readonly<Record<Taught, readonly [more: string, less: string, same: string]>> = {
+const taughtNames: Readonly<Record<Taught, readonly [more: string, less: string, open: string]>> = {
   rate: [
     'It sours faster than the table says',
     'It sours more slowly than the table says',
-    'It sours about as fast as the table says',
+    'Whether it sours faster or more slowly than the table says is not known yet',
   ],
   buffer: [
     'The plants take up more acid than the table says',
     'The plants take up less acid than the table says',
-    'The plants take up about as much acid as the table says',
+    'Whether the plants take up more or less acid than the table says is not known yet',
   ],
   sugar: [
     'The plants bring more sugar of their own',
     'The plants bring less sugar of their own',
-    'The plants bring about as much sugar as the table says',
+    'Whether the plants bring more or less sugar than the table says is not known yet',
   ],
   count: [
     'More souring bacteria come in with them',
     'Fewer souring bacteria come in with them',
-    'About as many souring bacteria come in as the table says',
+    'Whether more or fewer souring bacteria come in than the table says is not known yet',
   ],
 };
-/** Nearer to once than this is as the table says. */
-const SAME_FACTOR = 0.05;
-
-/** One lesson: more or less than the table says, and how many times with its band. */
+/** One lesson: more or less than the table says where its whole band says so, and how many times. */
 export function sayTaught({ unknown, timesFactor }: { readonly unknown: Taught; readonly timesFactor: Range }): string {
   const { low, likely, high } = timesFactor;
-  const [more, less, same] = taughtNames[unknown];
-  const word = likely > 1 + SAME_FACTOR ? more : likely < 1 - SAME_FACTOR ? less : same;
+  const [more, less, open] = taughtNames[unknown];
+  const word = low > 1 ? more : high < 1 ? less : open;
   return `${word}: about ${figure(likely, 1)} times, from ${figure(low, 1)} to ${figure(high, 1)}.`;
 }
 
