@@ -1,0 +1,56 @@
+// Where E. coli stops growing, as Presser, Ross and Ratkowsky 1998 found it: at 11 mM undissociated lactic acid, and
+// below pH 3.9 to 4.0 without any. The model's enterobacteria stand in for it and may not stop later than that.
+
+import { describe, expect, it } from 'vitest';
+import { dissociatedFraction, MOLAR_MASS_G, PKA } from '#engine/scraps/acid.ts';
+import { course } from '#engine/souring/model/course.ts';
+import type { Mixture } from '#engine/souring/model/mixture.ts';
+import { likelyParameters, parameterBands } from '#engine/souring/model/parameters.ts';
+import { hourlyC } from '#engine/souring/model/temperature.ts';
+import { num, rows } from './rows.ts';
+
+const LIMIT_MOL_PER_L = 0.011;
+
+/** A broth that holds its pH: food, next to no plants, and a buffer that no acid moves. */
+function broth(startPh: number): Mixture {
+  return {
+    liquidL: 1,
+    dryMatterFraction: 0.01,
+    plantKgPerL: 0.1,
+    dryMatterKgPerL: 0.01,
+    boundSugarGPerL: 0,
+    freeSugarGPerL: 10,
+    bufferEqPerLPerPh: 5,
+    startPh,
+    alkalinityEqPerL: 0,
+    waterPh: 7,
+    nitrogenMolPerL: 0.2,
+    saltGPerL: 0,
+    starterGPerL: 0,
+  };
+}
+
+function growthIn(mixture: Mixture): number {
+  const batch = { mixture, hourlyC: hourlyC({ warmth: 37, days: 1, vesselL: 1 }), opennessFraction: 0 };
+  const run = course(batch, likelyParameters, 1);
+  return (run.enteroCellsGPerL[4] as number) / (run.enteroCellsGPerL[0] as number);
+}
+
+describe('the growth limit of E. coli', () => {
+  it.each(rows('presser-1998.csv').map((row) => [row.case, row] as const))('%s', (_name, row) => {
+    const ph = num(row, 'ph');
+    const undissociated = 1 - dissociatedFraction({ ph, pka: PKA.lactic });
+    const totalG = (LIMIT_MOL_PER_L / undissociated) * MOLAR_MASS_G.lactic;
+    expect(Math.abs(totalG - num(row, 'lacticGPerL'))).toBeLessThanOrEqual(num(row, 'toleranceG'));
+  });
+
+  it('is not passed by the enterobacteria of the model, at any end of their band', () => {
+    expect(parameterBands.entero.lacticMostMolPerL.high).toBeLessThanOrEqual(LIMIT_MOL_PER_L);
+    expect(parameterBands.entero.minPh.low).toBeGreaterThanOrEqual(3.9);
+  });
+
+  it('shows in a run: they grow in a neutral broth, and fall below pH 3.9', () => {
+    expect(growthIn(broth(6.8))).toBeGreaterThan(100);
+    expect(growthIn(broth(3.85))).toBeLessThan(1);
+  });
+});
