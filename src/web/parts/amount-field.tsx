@@ -4,6 +4,7 @@
 import { Show } from 'solid-js';
 import type { Field } from '../weigh-in/draft.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
+import { afterPress } from './after-press.ts';
 import { type Settling, TroubleNote } from './trouble-note.tsx';
 
 export interface AmountFieldProps extends Settling {
@@ -38,7 +39,10 @@ export function AmountEntry(
       aria-describedby={describedBy()}
       value={props.field.text}
       onInput={(event) => props.onType(event.currentTarget.value)}
-      onChange={(event) => props.onLeave(event.currentTarget.value)}
+      onChange={(event) => {
+        const text = event.currentTarget.value;
+        afterPress(() => props.onLeave(text));
+      }}
       onKeyDown={(event) => event.key === 'Enter' && props.onLeave(event.currentTarget.value)}
     />
   );
