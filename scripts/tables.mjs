@@ -16,12 +16,16 @@ const HEADERS = {
   'sources.csv': ['id', 'author', 'year', 'title', 'publisher', 'locator', 'address', 'seen_on', 'licence', 'mark'],
   'materials.csv': ['id', 'name', 'group', 'into', 'why', 'why_source'],
   'sugars.csv': ['id', 'name'],
+  'excluded.csv': ['id', 'name', 'latin', 'part', 'group', 'into', 'why', 'source', 'mark'],
 };
 /** An extract of another table, held true by test/published/foods.test.ts; it holds no figures of its own. */
 const EXTRACTS = ['foods.csv'];
 const MARKS = ['seen', 'memory', 'practice', 'derived'];
 const NO_SOURCE = ['memory', 'practice', 'our-caution'];
 const INTO = ['liquid', 'compost-only', 'set-aside', 'out'];
+/** Plants that stay out of the pail: why they do, and the softest place that is left to them. */
+const EXCLUDED_GROUPS = ['toxic', 'irritant', 'diseased', 'spreading', 'slow'];
+const EXCLUDED_INTO = ['out', 'compost-only', 'hot-heap-only'];
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /**
@@ -77,6 +81,7 @@ export function makeTables(folder) {
     if (r.why_source && !known(r.why_source))
       faults.push(`${r.at}: source "${r.why_source}" is not in data/sources.csv.`);
   }
+  for (const r of rows('excluded.csv')) checkExcluded(r, known, faults);
 
   const code = { quantities: [], origins: [] };
   const tables = new Map();
@@ -104,13 +109,14 @@ export function makeTables(folder) {
     flat('materials', r.id),
   ]);
   const sugars = rows('sugars.csv').map((r) => [r.id, r.name, flat('sugars', r.id)]);
+  const excluded = rows('excluded.csv').map((r) => HEADERS['excluded.csv'].map((column) => r[column]));
   const others = {};
   for (const table of [...tables.keys()].sort()) {
     if (table === 'materials' || table === 'sugars') continue;
     others[table] = [...tables.get(table).keys()].map((id) => [id, flat(table, id)]);
   }
   const cited = rows('sources.csv').map((r) => [r.id, cite(r), r.mark]);
-  return { faults, text: moduleText({ ...code, sources: cited, materials, sugars, others }) };
+  return { faults, text: moduleText({ ...code, sources: cited, materials, sugars, excluded, others }) };
 }
 
 function readTable(folder, name, faults) {
@@ -180,6 +186,21 @@ function checkFigure(r, known, faults, listed) {
   if (r.mark === 'derived' && !r.note) faults.push(`${r.at}: a derived figure names its inputs in note.`);
 }
 
+function checkExcluded(r, known, faults) {
+  if (!r.name) faults.push(`${r.at}: ${r.id} has no common name.`);
+  if (!r.part) faults.push(`${r.at}: ${r.id} does not say which part.`);
+  if (!EXCLUDED_GROUPS.includes(r.group)) {
+    faults.push(`${r.at}: group is "${r.group}"; allowed: ${EXCLUDED_GROUPS.join(', ')}.`);
+  }
+  if (!EXCLUDED_INTO.includes(r.into)) {
+    faults.push(`${r.at}: into is "${r.into}"; allowed: ${EXCLUDED_INTO.join(', ')}.`);
+  }
+  if (!r.why) faults.push(`${r.at}: ${r.id} stays out, but why is empty.`);
+  if (!MARKS.includes(r.mark)) faults.push(`${r.at}: mark is "${r.mark}"; allowed: ${MARKS.join(', ')}.`);
+  if (!known(r.source)) faults.push(`${r.at}: source "${r.source}" is not in data/sources.csv.`);
+  if (r.mark === 'seen' && NO_SOURCE.includes(r.source)) faults.push(`${r.at}: a row marked seen needs a source.`);
+}
+
 /** One flat list per row: quantity, low, likely, high, origin, again and again. */
 function encode(list, code) {
   return list.flatMap((r) => {
@@ -206,6 +227,7 @@ export const origins: readonly string[] = ${data(t.origins)};
 export const sources: readonly (readonly [string, string, string])[] = ${data(t.sources)};
 export const materials: readonly (readonly [string, string, string, string, string, string, Flat])[] = ${data(t.materials)};
 export const sugars: readonly (readonly [string, string, Flat])[] = ${data(t.sugars)};
+export const excluded: readonly (readonly string[])[] = ${data(t.excluded)};
 export const others: Readonly<Record<string, readonly (readonly [string, Flat])[]>> = ${data(t.others)};
 `;
 }

@@ -59,6 +59,24 @@ describe('the tables of data/', () => {
   });
 });
 
+describe('data/excluded.csv', () => {
+  const rows = read('excluded.csv');
+
+  it('names each plant once, so that a typed name is not two plants', () => {
+    const names = rows.flatMap(({ name = '' }) => name.toLowerCase().split(' / '));
+    expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
+  });
+
+  it('says why in a whole sentence', () => {
+    expect(rows.filter(({ why = '' }) => !/^[A-Z].*\.$/.test(why)).map(({ id }) => id)).toEqual([]);
+  });
+
+  it('lets nothing diseased into a heap that stays cold', () => {
+    const cold = rows.filter(({ group, into }) => group === 'diseased' && into === 'compost-only');
+    expect(cold.map(({ id }) => id)).toEqual([]);
+  });
+});
+
 describe('data/sources.csv', () => {
   const code = textOf('src');
   const checks = textOf('test');
@@ -132,6 +150,25 @@ describe('scripts/tables.mjs', () => {
     expect(faultsAfter('materials.csv', ',fruit,liquid,', ',fruit,bucket,')[0]).toContain('allowed: liquid');
   });
 
+  it('finds a plant to be kept out with a wrong group, place, mark or source, or without a part or a reason', () => {
+    const yew = /^yew,.*$/m;
+    const row = (part: string, rest: string) => `yew,yew,Taxus baccata,${part},${rest}`;
+    const good = 'toxic,out,Poisonous.,naples-botanical-garden,seen';
+    expect(faultsAfter('excluded.csv', yew, row('leaf', good))).toEqual([]);
+    expect(faultsAfter('excluded.csv', yew, row('', good))[0]).toContain('does not say which part');
+    for (const [from, to, fault] of [
+      ['toxic', 'nasty', 'allowed: toxic'],
+      ['out', 'liquid', 'allowed: out'],
+      ['Poisonous.', '', 'why is empty'],
+      ['naples-botanical-garden', 'somebody-2020', 'not in data/sources.csv'],
+      [',seen', ',likely', 'allowed: seen'],
+      ['naples-botanical-garden', 'memory', 'marked seen needs a source'],
+    ] as const) {
+      expect(faultsAfter('excluded.csv', yew, row('leaf', good.replace(from, to)))[0]).toContain(fault);
+    }
+    expect(faultsAfter('excluded.csv', /^oleander,/m, 'yew,')[0]).toContain('stands twice');
+  });
+
   it('finds a cut line and a changed header', () => {
     expect(faultsAfter('material-figures.csv', row, 'carrot,ph,6.0\nx')[0]).toMatch(
       /^data\/material-figures\.csv:\d+: /,
@@ -151,6 +188,7 @@ function columnSum(rows: readonly Row[], column: string): number {
 // commit and says why.
 const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Readonly<Record<string, number>> }>> = {
   'chop.csv': { rows: 6, sums: { low: 5.25, likely: 6.34, high: 7.77 } },
+  'excluded.csv': { rows: 53, sums: {} },
   'extraction.csv': { rows: 18, sums: { low: 10.19, likely: 12.115, high: 14.84 } },
   'ferment.csv': { rows: 84, sums: { low: 524.934, likely: 547.363, high: 581.06 } },
   'food-figures.csv': { rows: 312, sums: { low: 8233, likely: 11250.9, high: 15428.9 } },
@@ -181,7 +219,8 @@ const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Read
   'materials.csv': { rows: 83, sums: {} },
   'pail.csv': { rows: 14, sums: { low: 81.25, likely: 162.1, high: 278.8 } },
   'salt-tolerance.csv': { rows: 20, sums: { likely: 167.7 } },
-  'sources.csv': { rows: 55, sums: { year: 80294 } },
+  'sources.csv': { rows: 78, sums: { year: 100306 } },
+  'spray.csv': { rows: 30, sums: { low: 38, likely: 535.5, high: 63 } },
   'sugar-figures.csv': { rows: 42, sums: { low: 9956.4, likely: 10326.5, high: 10642.5 } },
   'sugars.csv': { rows: 6, sums: {} },
 };

@@ -34,12 +34,18 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-batch-lost',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'the state of the batch when strained: lost',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ state }) => (state === 'lost' ? {} : false),
   },
   {
     id: 'strained-lot-not-for-liquid',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'lots in the batch that the table of materials keeps out of the liquid',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ batch }) => {
       const lots = batch.plants.filter((part) => part.into !== 'liquid').map((part) => part.name);
       return lots.length > 0 ? { lots: lots.join(', ') } : false;
@@ -49,12 +55,16 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-batch-unknown',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'the state of the batch when strained: unknown',
+    speaksFor: 'general',
     when: ({ state }) => (state === 'unknown' ? {} : false),
   },
   {
     id: 'strained-batch-doubtful',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'the state of the batch when strained: doubtful',
+    speaksFor: 'general',
     when: ({ state }) => (state === 'doubtful' ? {} : false),
   },
   {
@@ -62,12 +72,16 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     level: 'hold',
     source: 'cfr-21-114',
     locator: '114.3',
+    looksAt: 'the last acidity against the acid-food line',
+    speaksFor: ['us'],
     when: ({ batch }) => (batch.finalPh <= SOUR_PH ? false : { ph: batch.finalPh, sourPh: SOUR_PH }),
   },
   {
     id: 'strained-before-ready',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'the last acidity between the acid-food line and the line for ready',
+    speaksFor: 'general',
     when: ({ batch }) =>
       batch.finalPh > READY_PH && batch.finalPh <= SOUR_PH ? { ph: batch.finalPh, readyPh: READY_PH } : false,
   },
@@ -75,6 +89,8 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-more-than-could',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'litres drained against all the liquid there was',
+    speaksFor: 'general',
     when: ({ batch, strained }) =>
       batch.drainedL <= strained.batchLiquidL ? false : { drainedL: batch.drainedL, couldL: strained.batchLiquidL },
   },
@@ -82,6 +98,8 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-sum-open',
     level: 'caution',
     source: 'practice',
+    looksAt: 'mass in against mass out',
+    speaksFor: 'general',
     when: ({ strained }) => {
       const { closes, inKg, outKg, unexplainedPercent } = strained.balance;
       return closes ? false : { inKg, outKg, unexplainedPercent, withinPercent: CLOSES_WITHIN_PERCENT };
@@ -91,18 +109,24 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-tag-not-a-drink',
     level: 'caution',
     source: 'carpenter-2021',
+    looksAt: 'every straining: what is written on the tag',
+    speaksFor: 'general',
     when: () => ({}),
   },
   {
     id: 'strained-figures-too-low',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'lots whose nutrients are not known',
+    speaksFor: 'general',
     when: ({ strained }) => gaps(strained) ?? false,
   },
   {
     id: 'strained-starter-not-counted',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'whether starter went in',
+    speaksFor: 'general',
     when: ({ batch }) => (batch.starterL > 0 ? { starterL: batch.starterL } : false),
   },
 ];

@@ -81,12 +81,18 @@ export const canRules: readonly Rule<CanSituation>[] = [
     level: 'stop',
     source: 'ingram-millner-2007',
     locator: 'abstract',
+    looksAt: 'a spray on leaves of a crop eaten raw, or not said to be cooked',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ order }) => (order.way === 'leaf' && order.eaten !== 'cooked' ? { eaten: order.eaten ?? '' } : false),
   },
   {
     id: 'aim-too-weak',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'the amount aimed at against what the undiluted batch holds',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ pour: { share } }) =>
       !share.reachable && share.why === 'too-weak'
         ? { aimGPerM2: share.aimGPerM2, mostGPerM2: share.mostGPerM2 }
@@ -96,6 +102,9 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'aim-water-too-salty',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'the salt of the water against the most asked for',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ pour: { share } }) =>
       !share.reachable && share.why === 'water-too-salty'
         ? { maxEcDsPerM: share.maxEcDsPerM, waterEcDsPerM: share.waterEcDsPerM }
@@ -105,19 +114,38 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'salt-never',
     level: 'stop',
     source: 'memory',
+    looksAt: 'salt that the can adds, against the line never passed',
+    speaksFor: 'general',
+    override: 'reason',
     when: ({ pour }) => {
       const added = pour.diluted.addedEcDsPerM;
       const limitDsPerM = ADDED_EC_DS_PER_M.never;
       return added && against(added, limitDsPerM) === 'over' ? { ecDsPerM: added.likely, limitDsPerM } : false;
     },
   },
-  { id: 'salt-over', level: 'hold', source: 'memory', when: (situation) => saltIs(situation, 'over') },
-  { id: 'salt-near', level: 'caution', source: 'memory', when: (situation) => saltIs(situation, 'near') },
+  {
+    id: 'salt-over',
+    level: 'hold',
+    source: 'memory',
+    looksAt: 'salt that the can adds, or of a spray in all, against its limit',
+    speaksFor: 'general',
+    when: (situation) => saltIs(situation, 'over'),
+  },
+  {
+    id: 'salt-near',
+    level: 'caution',
+    source: 'memory',
+    looksAt: 'the high end of that salt against the same limit',
+    speaksFor: 'general',
+    when: (situation) => saltIs(situation, 'near'),
+  },
   {
     id: 'crop-salt-over',
     level: 'hold',
     source: 'maas-hoffman-1977',
     locator: 'crop table',
+    looksAt: 'salt of the can against what the crop bears',
+    speaksFor: 'general',
     when: (situation) => cropIs(situation, 'over'),
   },
   {
@@ -125,18 +153,24 @@ export const canRules: readonly Rule<CanSituation>[] = [
     level: 'caution',
     source: 'maas-hoffman-1977',
     locator: 'crop table',
+    looksAt: 'the high end of that salt against what the crop bears',
+    speaksFor: 'general',
     when: (situation) => cropIs(situation, 'near'),
   },
   {
     id: 'crop-salt-not-known',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'whether the crop stands in the table of salt tolerance',
+    speaksFor: 'general',
     when: ({ order }) => (order.crop !== undefined && !saltTolerance(order.crop) ? { crop: order.crop } : false),
   },
   {
     id: 'salt-not-measured-strong',
     level: 'hold',
     source: 'phibunwatthanawong-2019',
+    looksAt: 'a concentrate not measured, reckoned as the saltiest published, against the limit: over',
+    speaksFor: 'general',
     when: (situation) => {
       const found = unmeasured(situation);
       return found?.over ? found.values : false;
@@ -146,6 +180,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'salt-not-measured',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'a concentrate not measured, reckoned as the saltiest published, against the limit: under',
+    speaksFor: 'general',
     when: (situation) => {
       const found = unmeasured(situation);
       return found && !found.over ? found.values : false;
@@ -155,6 +191,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'too-sour-for-dry-soil',
     level: 'hold',
     source: 'memory',
+    looksAt: 'the pH of the can on soil that is not said to be moist',
+    speaksFor: 'general',
     when: ({ order, pour }) => {
       const ph = pour.diluted.ph;
       if (ph === undefined || order.way !== 'soil' || order.soil === 'moist' || ph.likely >= POUR_PH.moistOnly)
@@ -166,6 +204,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'outside-pour-ph',
     level: 'caution',
     source: 'memory',
+    looksAt: 'the band of pH of the can against the usual one',
+    speaksFor: 'general',
     when: ({ pour }) => {
       const ph = pour.diluted.ph;
       if (ph === undefined || (ph.low >= POUR_PH.low && ph.high <= POUR_PH.high)) return false;
@@ -176,6 +216,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'nozzle-clogs',
     level: 'hold',
     source: 'practice',
+    looksAt: 'the nozzle against how finely the liquid was strained',
+    speaksFor: 'general',
     when: ({ order: { nozzleMm, strainedMm } }) => {
       if (nozzleMm === undefined) return false;
       const meshMm = nozzleMm * MESH_PER_NOZZLE_FRACTION;
@@ -187,20 +229,33 @@ export const canRules: readonly Rule<CanSituation>[] = [
     id: 'eaten-not-told',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'a pour on the soil: whether the bed is eaten raw or cooked was told',
+    speaksFor: 'general',
     when: ({ order }) => (order.way === 'soil' && order.eaten === undefined ? { days: RAW_SOIL_DAYS } : false),
   },
   {
     id: 'can-water-not-told',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'whether the water of the can was described',
+    speaksFor: 'general',
     when: ({ order }) => (order.water === undefined ? {} : false),
   },
   {
     id: 'ratio-is-practice',
     level: 'note',
     source: 'practice',
+    looksAt: 'a strength given as a ratio',
+    speaksFor: 'general',
     when: ({ order: { strength } }) =>
       strength.kind === 'ratio' ? { n: strength.ratio.n, reading: strength.ratio.reading } : false,
   },
-  { id: 'use-today', level: 'note', source: 'our-caution', when: ({ pour }) => (pour.dose ? {} : false) },
+  {
+    id: 'use-today',
+    level: 'note',
+    source: 'our-caution',
+    looksAt: 'every dose: how long a filled can keeps',
+    speaksFor: 'general',
+    when: ({ pour }) => (pour.dose ? {} : false),
+  },
 ];

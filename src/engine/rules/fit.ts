@@ -20,12 +20,16 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     id: 'past-the-fill-line',
     level: 'hold',
     source: 'practice',
+    looksAt: 'volume of the recipe against the fill line',
+    speaksFor: 'general',
     when: ({ fit }) => (fit.fill.fits ? false : { overL: fit.fill.overL, usableL: fit.fill.usableL }),
   },
   {
     id: 'mat-rises-over-the-rim',
     level: 'caution',
     source: 'memory',
+    looksAt: 'how high the mat rises while it gasses, against the rim',
+    speaksFor: 'general',
     when: ({ fit, vessel }) =>
       fit.lift.passesRim && fit.fill.fits
         ? { lowL: fit.lift.lowL, highL: fit.lift.highL, rimL: vessel.volumeL }
@@ -35,6 +39,8 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     id: 'fill-it-where-it-stands',
     level: 'caution',
     source: 'practice',
+    looksAt: 'mass of the filled vessel against what one person lifts',
+    speaksFor: 'general',
     when: ({ fit }) => {
       const mostKg = pailFigure('lifting', 'mostLiftKg').likely;
       return fit.fill.massKg <= mostKg ? false : { massKg: fit.fill.massKg, mostKg };
@@ -45,6 +51,8 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     level: 'caution',
     source: 'leibensperger-pitt-1988',
     locator: 'minimum sugar table',
+    looksAt: 'whether any amount of the sugar is both enough and not too much',
+    speaksFor: 'general',
     when: ({ fit, sugarProduct }) =>
       fit.sugar.window === 'closed'
         ? { leastG: fit.sugar.asProductG, mostG: fit.sugar.mostProductG, product: sugarProduct }
@@ -55,6 +63,8 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     level: 'caution',
     source: 'leibensperger-pitt-1988',
     locator: 'minimum sugar table',
+    looksAt: 'sugar weighed in against the least that sours the batch',
+    speaksFor: 'general',
     when: ({ fit, sugarProduct }) =>
       fit.sugar.enough || fit.sugar.window === 'closed'
         ? false
@@ -65,6 +75,8 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     level: 'caution',
     source: 'utar-fermentation-2025',
     locator: 'alcohol at day 90',
+    looksAt: 'sugar weighed in against the most that the acid uses',
+    speaksFor: 'general',
     when: ({ fit, sugarProduct, addedKg }) =>
       fit.sugar.tooMuch
         ? { overG: addedKg * 1000 - fit.sugar.mostProductG, mostG: fit.sugar.mostProductG, product: sugarProduct }
@@ -74,6 +86,8 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     id: 'more-than-the-beds-use',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'litres to be drained against what the beds named can take while it keeps',
+    speaksFor: 'general',
     when: ({ fit }) => {
       const use = fit.use;
       if (!use || use.timesTooMuch <= TIMES_TOO_MUCH) return false;

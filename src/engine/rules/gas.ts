@@ -25,6 +25,9 @@ export const lidGasRules: readonly Rule<LidGas>[] = [
     level: 'stop',
     source: 'sander-2015',
     locator: 'carbon dioxide',
+    looksAt: 'the lid of a batch whose course is foretold: tight',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ lid, mostPressureAtm, pastDay, lidDiameterM }) => {
       if (lid !== 'tight') return false;
       return {
@@ -63,6 +66,9 @@ export const roomGasRules: readonly Rule<RoomGas>[] = [
     level: 'stop',
     source: 'niosh-1994',
     locator: 'NIOSH REL, 15 minutes',
+    looksAt: 'carbon dioxide in the room against the 15-minute limit of workplaces',
+    speaksFor: ['us'],
+    override: 'none',
     when: (room) => (mostPpm(room) > CO2_LIMITS_PPM.short ? roomValues(room, CO2_LIMITS_PPM.short) : false),
   },
   {
@@ -70,6 +76,8 @@ export const roomGasRules: readonly Rule<RoomGas>[] = [
     level: 'hold',
     source: 'niosh-1994',
     locator: 'NIOSH REL and OSHA PEL',
+    looksAt: 'carbon dioxide in the room against the day limit of workplaces',
+    speaksFor: ['us'],
     when: (room) => {
       const ppm = mostPpm(room);
       return ppm > CO2_LIMITS_PPM.day && ppm <= CO2_LIMITS_PPM.short ? roomValues(room, CO2_LIMITS_PPM.day) : false;
@@ -79,6 +87,8 @@ export const roomGasRules: readonly Rule<RoomGas>[] = [
     id: 'room-gas-not-known',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'a room or its airing that was not told',
+    speaksFor: 'general',
     when: (room) => (Number.isNaN(mostPpm(room)) ? {} : false),
   },
 ];
@@ -108,12 +118,17 @@ export const foulGasRules: readonly Rule<FoulGas>[] = [
     id: 'foul-closed-open-it-outdoors',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'a lost or foul batch under a lid that closes, or that was not told',
+    speaksFor: 'general',
+    override: 'none',
     when: (batch) => (isFoul(batch) && isClosed(batch) ? { bulged: batch.lidBulged === true } : false),
   },
   {
     id: 'foul-open-keep-off',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'a lost or foul batch under a cloth or no lid',
+    speaksFor: 'general',
     when: (batch) => (isFoul(batch) && !isClosed(batch) ? {} : false),
   },
   {
@@ -121,6 +136,8 @@ export const foulGasRules: readonly Rule<FoulGas>[] = [
     level: 'caution',
     source: 'malone-rubright-2017',
     locator: 'table 3',
+    looksAt: 'hydrogen sulphide reckoned under the lid of a lost or foul batch',
+    speaksFor: ['us'],
     when: (batch) => {
       if (!isFoul(batch) || !isClosed(batch) || batch.highPpm < H2S_LIMITS_PPM.tenMinutes) return false;
       const { likelyPpm, highPpm } = batch;
@@ -132,6 +149,8 @@ export const foulGasRules: readonly Rule<FoulGas>[] = [
     level: 'caution',
     source: 'nrc-2009',
     locator: 'chapter 5, hydrogen sulfide',
+    looksAt: 'a lost or foul batch under a lid: what a nose can tell',
+    speaksFor: 'general',
     when: (batch) => (isFoul(batch) && isClosed(batch) ? { smellFailsPpm: H2S_LIMITS_PPM.smellFails } : false),
   },
 ];

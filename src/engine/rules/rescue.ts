@@ -27,6 +27,9 @@ export const rescueRules: readonly Rule<RescueSituation>[] = [
     level: 'stop',
     source: 'ingram-millner-2007',
     locator: 'growth of E. coli and Salmonella with supplements',
+    looksAt: 'a slow or doubtful batch that may be foul',
+    speaksFor: 'general',
+    override: 'reason',
     when: (situation) => (canBeRescued(situation) && situation.mayBeFoul ? {} : false),
   },
   {
@@ -34,6 +37,8 @@ export const rescueRules: readonly Rule<RescueSituation>[] = [
     level: 'hold',
     source: 'utar-fermentation-2025',
     locator: 'alcohol at day 90',
+    looksAt: 'room left for sugar in a slow or doubtful batch',
+    speaksFor: 'general',
     when: (situation) => {
       const { mayBeFoul, sugarRoomGPerL, mostHexoseGPerL } = situation;
       if (!canBeRescued(situation) || mayBeFoul || sugarRoomGPerL > 0) return false;
@@ -45,6 +50,8 @@ export const rescueRules: readonly Rule<RescueSituation>[] = [
     level: 'caution',
     source: 'utar-fermentation-2025',
     locator: 'alcohol at day 90',
+    looksAt: 'sugar offered as a rescue',
+    speaksFor: 'general',
     when: (situation) => {
       const values = offered('sugar')(situation);
       return values === false ? false : { ...values, mostHexoseGPerL: situation.mostHexoseGPerL };
@@ -54,30 +61,41 @@ export const rescueRules: readonly Rule<RescueSituation>[] = [
     id: 'rescue-starter-from-a-good-batch',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'starter offered as a rescue',
+    speaksFor: 'general',
     when: offered('starter'),
   },
   {
     id: 'rescue-warm-not-hot',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'a warmer place offered as a rescue',
+    speaksFor: 'general',
     when: offered('warmth'),
   },
   {
     id: 'rescue-skim-gently',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'skimming offered as a rescue',
+    speaksFor: 'general',
     when: offered('skim'),
   },
   {
     id: 'rescue-never-seal',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'closing the vessel offered as a rescue',
+    speaksFor: 'general',
+    override: 'none',
     when: offered('close'),
   },
   {
     id: 'rescue-is-an-estimate',
     level: 'note',
     source: 'our-caution',
+    looksAt: 'whether the model expects anything of a rescue',
+    speaksFor: 'general',
     when: ({ options }) => (options.some(({ expects }) => expects !== undefined) ? {} : false),
   },
 ];
@@ -99,24 +117,35 @@ export const tipRules: readonly Rule<Tipping>[] = [
     id: 'tip-nothing-of-it-on-a-bed',
     level: 'stop',
     source: 'our-caution',
+    looksAt: 'a lost batch that is to be tipped',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ state }) => (state === 'lost' ? {} : false),
   },
   {
     id: 'tip-animal-matter-not-into-a-food-heap',
     level: 'stop',
     source: 'apha-home-compost',
+    looksAt: 'manure, meat, fish, dairy or bedding in what is tipped; not told counts as perhaps',
+    speaksFor: ['gb'],
+    override: 'reason',
     when: ({ animalMatter }) => (animalMatter !== false ? { known: animalMatter === true } : false),
   },
   {
     id: 'tip-untested-clippings-not-into-a-food-heap',
     level: 'stop',
     source: 'npic-herbicides-in-compost',
+    looksAt: 'clippings not cleared by a bean test in what is tipped; not told counts as perhaps',
+    speaksFor: 'general',
+    override: 'none',
     when: ({ untestedClippings }) => (untestedClippings !== false ? { known: untestedClippings === true } : false),
   },
   {
     id: 'tip-under-dry-leaves',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'every tipping: its volume',
+    speaksFor: 'general',
     when: ({ volumeL }) => ({ ...(Number.isFinite(volumeL) && { volumeL, leavesL: LEAVES_TIMES * volumeL }) }),
   },
 ];

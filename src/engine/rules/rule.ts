@@ -22,15 +22,44 @@ export interface Finding {
   readonly source: Origin;
 }
 
-/** One caution: `when` answers false (silent) or the values of its sentence. NaN must make it speak. */
-export interface Rule<Situation> {
+/** Where a source has the force of law or official advice. */
+export type Place = 'us' | 'gb' | 'eu';
+
+/**
+ * 'general', or the places whose own codes the figures of a rule come from. A rule speaks everywhere; outside its
+ * places it is a yardstick that defers to the local codes.
+ */
+export type SpeaksFor = 'general' | readonly [Place, ...Place[]];
+
+/** Whether a stop gives way to a recorded reason, which marks the beds, or to nothing. */
+export type Override = 'none' | 'reason';
+
+interface AnyRule<Situation> {
   readonly id: string;
-  readonly level: Level;
+  /** What of the situation it looks at, in a few words for whoever audits the rules. */
+  readonly looksAt: string;
+  readonly speaksFor: SpeaksFor;
   readonly source: Origin;
   /** Section, table or page of the source. */
   readonly locator?: string;
+  /** False (silent) or the values of the sentence. NaN must make it speak. */
   readonly when: (situation: Situation) => false | Values;
 }
+
+/** Says no. What may be done in its place stands in words, one sentence for each stop. */
+export interface StopRule<Situation> extends AnyRule<Situation> {
+  readonly level: 'stop';
+  readonly override: Override;
+}
+
+/** Asks for a wait, for care, or for a thought: there is nothing to override. */
+export interface MildRule<Situation> extends AnyRule<Situation> {
+  readonly level: Exclude<Level, 'stop'>;
+  readonly override?: never;
+}
+
+/** One caution. */
+export type Rule<Situation> = StopRule<Situation> | MildRule<Situation>;
 
 /** Every rule of a list that speaks, stops first, each list in its own order. @arithmetic sorting */
 export function judge<Situation>(rules: readonly Rule<Situation>[], situation: Situation): readonly Finding[] {

@@ -25,6 +25,8 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     id: 'water-of-animal-origin-possible',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'where the water comes from: roof, ditch or pond',
+    speaksFor: ['us'],
     when: ({ source, use }) =>
       OPEN_WATERS.includes(source) ? { source: String(source), raw: use === 'raw-crop', ...RAW_MANURE_DAYS } : false,
   },
@@ -32,12 +34,16 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     id: 'water-source-not-named',
     level: 'hold',
     source: 'our-caution',
+    looksAt: 'water for crops eaten raw whose source was not told',
+    speaksFor: 'general',
     when: ({ source, use }) => (source === undefined && use === 'raw-crop' ? {} : false),
   },
   {
     id: 'rain-not-boiled',
     level: 'caution',
     source: 'our-caution',
+    looksAt: 'where the water comes from: caught rain',
+    speaksFor: 'general',
     when: ({ source, use }) => (source === 'rain' ? { raw: use === 'raw-crop' } : false),
   },
   {
@@ -45,6 +51,8 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     level: 'caution',
     source: 'cfr-21-112',
     locator: '112.51',
+    looksAt: 'where the water comes from: a well',
+    speaksFor: ['us'],
     when: ({ source, use }) => (source === 'well' ? { raw: use === 'raw-crop' } : false),
   },
   {
@@ -52,6 +60,8 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     level: 'caution',
     source: 'cfr-40-141-65',
     locator: '141.65',
+    looksAt: 'chlorine and chloramine against the limit of drinking water',
+    speaksFor: ['us'],
     when: ({ freeChlorineMgPerL, chloramineMgPerL }) => {
       const mgPerL = (freeChlorineMgPerL ?? 0) + (chloramineMgPerL ?? 0);
       return mgPerL <= MOST_DRINKING_MG_PER_L ? false : { mgPerL, mostMgPerL: MOST_DRINKING_MG_PER_L };
@@ -61,12 +71,16 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     id: 'ascorbic-acid-disputed',
     level: 'caution',
     source: 'basu-desouza-2011',
+    looksAt: 'whether the water holds chloramine',
+    speaksFor: 'general',
     when: ({ chloramineMgPerL }) => (chloramineMgPerL === undefined || chloramineMgPerL === 0 ? false : {}),
   },
   {
     id: 'thiosulfate-two-figures',
     level: 'note',
     source: 'memory',
+    looksAt: 'whether the water holds chlorine or chloramine',
+    speaksFor: 'general',
     when: ({ freeChlorineMgPerL, chloramineMgPerL }) =>
       (freeChlorineMgPerL ?? 0) + (chloramineMgPerL ?? 0) === 0
         ? false
@@ -76,12 +90,16 @@ export const waterRules: readonly Rule<WaterAsked>[] = [
     id: 'hardness-is-not-alkalinity',
     level: 'note',
     source: 'practice',
+    looksAt: 'an alkalinity given in degrees of hardness',
+    speaksFor: 'general',
     when: ({ alkalinity }) => (DEGREES.includes(alkalinity?.unit) ? { unit: String(alkalinity?.unit) } : false),
   },
   {
     id: 'mmol-read-as-bicarbonate',
     level: 'note',
     source: 'practice',
+    looksAt: 'an alkalinity given in mmol/L',
+    speaksFor: 'general',
     when: ({ alkalinity }) => (alkalinity?.unit === 'mmol/L' ? { value: alkalinity.value } : false),
   },
 ];

@@ -3,9 +3,9 @@
 // What a material's figures become inside a batch stands in scraps/resolve.ts.
 
 import * as made from './generated.ts';
-import type { Figure, Figures, MaterialRow, SourceRow, SugarRow } from './types.ts';
+import type { ExcludedRow, Figure, Figures, MaterialRow, SourceRow, SugarRow } from './types.ts';
 
-export type { Figure, Figures, MaterialRow, SourceRow, SugarRow } from './types.ts';
+export type { ExcludedRow, Figure, Figures, MaterialRow, SourceRow, SugarRow } from './types.ts';
 
 function figuresOf(flat: readonly number[]): Figures {
   const figures: Partial<Record<string, Figure>> = {};
@@ -37,16 +37,37 @@ export const sugars: readonly SugarRow[] = made.sugars.map(([id, name, flat]) =>
   figures: figuresOf(flat),
 }));
 
+/** Every plant and plant disease that stays out of the pail, in the order of data/excluded.csv. */
+export const excluded: readonly ExcludedRow[] = made.excluded.map(
+  ([id = '', name = '', latin = '', part = '', group, into, why = '', source = '', mark]) => ({
+    id,
+    names: name.split(' / '),
+    latin,
+    part,
+    group: group as ExcludedRow['group'],
+    into: into as ExcludedRow['into'],
+    why,
+    source,
+    mark: mark as ExcludedRow['mark'],
+  }),
+);
+
 /** Every publication that a figure or a rule rests on. */
 export const sources: readonly SourceRow[] = made.sources.map(([id, cite, mark]) => ({ id, cite, mark }));
 
 const materialById = new Map(materials.map((row) => [row.id, row]));
 const sugarById = new Map(sugars.map((row) => [row.id, row]));
+const excludedById = new Map(excluded.map((row) => [row.id, row]));
 const sourceById = new Map(sources.map((row) => [row.id, row]));
 
 /** The material of this id, or undefined where the table has none. @arithmetic look-up */
 export function material(id: string): MaterialRow | undefined {
   return materialById.get(id);
+}
+
+/** The plant or disease of this id that stays out, or undefined where the table has none. @arithmetic look-up */
+export function excludedRow(id: string): ExcludedRow | undefined {
+  return excludedById.get(id);
 }
 
 /** The sugar source of this id, or undefined where the table has none. @arithmetic look-up */

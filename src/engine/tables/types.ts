@@ -26,6 +26,22 @@ export interface MaterialRow {
   readonly figures: Figures;
 }
 
+/** A row of data/excluded.csv: a plant, or a disease on one, that never goes into the pail. */
+export interface ExcludedRow {
+  readonly id: string;
+  /** Every common name, the first one shown. */
+  readonly names: readonly string[];
+  readonly latin: string;
+  readonly part: string;
+  readonly group: 'toxic' | 'irritant' | 'diseased' | 'spreading' | 'slow';
+  /** The softest place left: a heap, only a heap that gets hot, or neither pail nor heap. */
+  readonly into: 'out' | 'compost-only' | 'hot-heap-only';
+  /** One line: why. */
+  readonly why: string;
+  readonly source: string;
+  readonly mark: Figure['mark'];
+}
+
 /** A row of data/sugars.csv with its figures. */
 export interface SugarRow {
   readonly id: string;

@@ -34,7 +34,7 @@ export const scrapsCautions: Readonly<Record<string, (values: Values) => string>
   'dry-and-woody': (v) =>
     `${lot(v)}: not into the liquid. It brings little and soaks up what you want to pour. Keep it for the heap, where wet scraps need it.`,
   'not-in-the-liquid': (v) =>
-    `${lot(v)}: not into the liquid. ${v.why}${v.compost ? ' It may go in the heap.' : ' Keep it out of the heap too.'}`,
+    `${lot(v)}: not into the liquid.${v.why ? ` ${v.why}` : ''}${v.compost ? ' It may go in the heap.' : ' Keep it out of the heap too.'}`,
   'lot-not-in-the-list': (v) =>
     `${lot(v)}: not in the list of materials, so nothing here has checked what it is. Keep out meat, fish, dairy, cooked food, manure, diseased plants and anything that weedkiller may have touched.`,
   'salt-of-the-sea': (v) =>
