@@ -3,7 +3,7 @@
 // makes stands in stoichiometry.ts, how warmth and acid slow it in cardinal.ts.
 
 import { ACETIC_G, KA_ACETIC, KA_LACTIC, LACTIC_G, sourOf } from './acidity.ts';
-import { drynessFactor, sournessFactor, waterActivity } from './cardinal.ts';
+import { acidFactor, drynessFactor, sournessFactor, waterActivity } from './cardinal.ts';
 import type { Mixture } from './mixture.ts';
 import type { Parameters } from './parameters.ts';
 import { AT, CARBON } from './state.ts';
@@ -113,19 +113,19 @@ export function ratesOf(mixture: Mixture, parameters: Parameters, opennessFracti
     const fedLate = fed + fedByMannitol;
     const room = ramp(1 - (xEarly + xLate + xEntero) / mostCells - xYeast / mostYeast);
 
-    const bearsEarly = ramp(1 - uLactic / early.lacticMostMolPerL) * ramp(1 - uAcetic / early.aceticMostMolPerL);
-    const bearsLate = ramp(1 - uLactic / late.lacticMostMolPerL) * ramp(1 - uAcetic / late.aceticMostMolPerL);
-    const bearsYeast = ramp(1 - uLactic / yeast.lacticMostMolPerL) * ramp(1 - uAcetic / yeast.aceticMostMolPerL);
+    const bearsEarly = acidFactor(uLactic, early.lacticMostMolPerL) * acidFactor(uAcetic, early.aceticMostMolPerL);
+    const bearsLate = acidFactor(uLactic, late.lacticMostMolPerL) * acidFactor(uAcetic, late.aceticMostMolPerL);
+    const bearsYeast = acidFactor(uLactic, yeast.lacticMostMolPerL) * acidFactor(uAcetic, yeast.aceticMostMolPerL);
     const bearsEntero =
-      ramp(1 - uLactic / entero.lacticMostMolPerL) *
-      ramp(1 - uAcetic / entero.aceticMostMolPerL) *
+      acidFactor(uLactic, entero.lacticMostMolPerL) *
+      acidFactor(uAcetic, entero.aceticMostMolPerL) *
       sournessFactor(entero, ph);
     const restsEarly =
-      ramp(1 - uLactic / (early.lacticMostMolPerL * early.restBearsFactor)) *
-      ramp(1 - uAcetic / (early.aceticMostMolPerL * early.restBearsFactor));
+      acidFactor(uLactic, early.lacticMostMolPerL * early.restBearsFactor) *
+      acidFactor(uAcetic, early.aceticMostMolPerL * early.restBearsFactor);
     const restsLate =
-      ramp(1 - uLactic / (late.lacticMostMolPerL * late.restBearsFactor)) *
-      ramp(1 - uAcetic / (late.aceticMostMolPerL * late.restBearsFactor));
+      acidFactor(uLactic, late.lacticMostMolPerL * late.restBearsFactor) *
+      acidFactor(uAcetic, late.aceticMostMolPerL * late.restBearsFactor);
 
     const muEarly = early.muPerH * dryEarly * warmed.earlyFraction * sournessFactor(early, ph) * bearsEarly * fed;
     const muLate = late.muPerH * dryLate * warmed.lateFraction * sournessFactor(late, ph) * bearsLate * fedLate;
