@@ -49,6 +49,9 @@ export const fitSchema = z.strictObject({
   ),
 });
 
+/** Sugar is no question while a lot stands in the recipe that stays out. */
+const OF_SUGAR = ['sugar-window-closed', 'may-not-turn-sour', 'more-sugar-than-the-acid-uses'];
+
 /** The contract's answer; see the contract for the meaning of each field. */
 export interface FitResult {
   readonly fill: Fit['fill'];
@@ -103,8 +106,12 @@ export function fit(input: unknown): Answer {
   if (!checked.ok) return checked;
   const recipe = recipeOf(checked.value);
   const answer = fitRecipe(recipe, checked.value.beds);
+  const ofScraps = recipe.plants.flatMap((part, i) =>
+    judge(scrapsRules, { part, treated: checked.value.plants[i]?.treated }),
+  );
+  const staysOut = ofScraps.some(({ level }) => level === 'stop');
   const findings = [
-    ...recipe.plants.flatMap((part, i) => judge(scrapsRules, { part, treated: checked.value.plants[i]?.treated })),
+    ...ofScraps,
     ...judge(lidRules, {
       lid: checked.value.vessel.lid,
       vesselL: recipe.vessel.volumeL,
@@ -115,7 +122,7 @@ export function fit(input: unknown): Answer {
       vessel: recipe.vessel,
       sugarProduct: recipe.sugar.product.name,
       addedKg: recipe.sugar.massKg,
-    }),
+    }).filter(({ rule }) => !(staysOut && OF_SUGAR.includes(rule))),
   ];
   const { terms: _terms, ...sugar } = answer.sugar;
   return {

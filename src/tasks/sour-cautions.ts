@@ -144,11 +144,12 @@ function tipping(of: SourSituation, scraps: readonly Finding[]): readonly Findin
   const animal = scraps.some(({ rule }) => OF_ANIMALS.includes(rule));
   const named = lots.every(({ material }) => material !== undefined);
   const untested = lots.some(({ treated }) => treated === 'unknown' || treated === 'yes');
-  const answered = lots.every(({ treated }) => treated !== undefined);
+  // Kitchen leaves need no answer about weedkiller; a lot without a kind may be clippings.
+  const toldOf = named && !scraps.some(({ rule }) => rule === 'weedkiller-not-answered');
   return beforeTipping({
     ...foul(of),
     ...((animal || named) && { animalMatter: animal }),
-    ...((untested || answered) && { untestedClippings: untested }),
+    ...((untested || toldOf) && { untestedClippings: untested }),
     volumeL: of.opened.filled.fill.volumeL.likely,
   });
 }
