@@ -22,6 +22,8 @@ const CODES: readonly (readonly [source: RegExp, place: 'us' | 'gb' | 'eu'])[] =
 export const NEVER_OVERRIDDEN: readonly string[] = [
   // eaten raw and sprayed
   'leaf-eaten-raw',
+  // manure or meat on leaves
+  'eating-animal-on-leaves',
   // lost, unknown or unnamed
   ...['batch-lost', 'batch-unknown', 'batch-no-peg', 'strained-batch-lost', 'tip-nothing-of-it-on-a-bed'],
   // a sealed vessel

@@ -2,6 +2,7 @@
 
 import { bottleExamples } from './bottle.ts';
 import { canExamples } from './can.ts';
+import { eatingExamples } from './eating.ts';
 import type { Example } from './example.ts';
 import { pailExamples } from './pail.ts';
 import { rescueExamples } from './rescue.ts';
@@ -18,6 +19,7 @@ export const exampleFiles: readonly { readonly file: string; readonly examples: 
   { file: 'test/rules/rescue.ts', examples: rescueExamples },
   { file: 'test/rules/bottle.ts', examples: bottleExamples },
   { file: 'test/rules/can.ts', examples: canExamples },
+  { file: 'test/rules/eating.ts', examples: eatingExamples },
   { file: 'test/rules/spray.ts', examples: sprayExamples },
 ];
 

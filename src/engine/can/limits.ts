@@ -19,6 +19,14 @@ export const RAW_SOIL_DAYS = 14;
 /** Days from an unheld batch to harvest, as asked of teas that failed or skipped their tests. @source nosb-2004 90 and 120 days */
 export const NOT_HELD_DAYS = 120;
 /**
+ * Days before harvest for raw manure: where the part that is eaten touches the soil or its particles, and elsewhere.
+ * Borrowed for a batch that may hold what animals leave.
+ * @source cfr-7-205-203 (c)(1)
+ */
+export const RAW_MANURE_DAYS = { touchesSoil: 120, otherwise: 90 } as const;
+/** Days from a soil pour to raw eating by a class: the longer of two cautious figures, since many eat and few wash. @practice our caution, no source */
+export const SCHOOL_RAW_DAYS = 21;
+/**
  * Saltiest concentrate reckoned with when it was not measured: the highest of six molasses-and-slop liquids
  * measured by Phibunwatthanawong and Riddech 2019, Int. J. Recycl. Org. Waste Agric. 8:369, abstract (25-33 dS/m).
  * @practice our caution, no source, that such a liquid stands for the worst of ours

@@ -4,9 +4,11 @@
 import { asRange, product, type Range, range, scale } from '../quantity/range.ts';
 import type { Ratio } from '../quantity/ratio.ts';
 import type { SpoonCountry } from '../quantity/units.ts';
+import type { Profile } from '../scraps/profile.ts';
 import type { State } from '../souring/reason.ts';
 import { type Cans, cansFor } from './cans.ts';
 import { type Share, type Strength, shareFor, type TwoVolumes, twoVolumes } from './dilute.ts';
+import type { AnimalOrigin, Eaten } from './eating.ts';
 import type { Growth, Way } from './limits.ts';
 import { type Measure, measuresFor, type TwoStep, twoStepFor } from './measures.ts';
 import { addedEc, type CanWater, canEc, canPh } from './strength.ts';
@@ -20,6 +22,8 @@ export interface PourBatch {
   readonly ecDsPerM?: number | Range | undefined;
   readonly nGPerL?: number | Range | undefined;
   readonly kGPerL?: number | Range | undefined;
+  /** What animals may have left in it, where the record tells. */
+  readonly animalOrigin?: AnimalOrigin | undefined;
 }
 
 /** Everything one pour may be told. */
@@ -35,6 +39,11 @@ export interface PourOrder {
   readonly growth?: Growth | undefined;
   readonly way: Way;
   readonly eaten?: 'raw' | 'cooked' | undefined;
+  /** The part that is eaten, as told; `eaten` is what the bed counts as. */
+  readonly eatenPart?: Eaten | undefined;
+  /** Everything that grows there, as told, where `crop` is the one of them that bears least salt. */
+  readonly grows?: string | undefined;
+  readonly profile?: Profile | undefined;
   readonly toPickDays?: number | undefined;
   readonly nozzleMm?: number | undefined;
   readonly strainedMm?: number | undefined;

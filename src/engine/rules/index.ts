@@ -6,6 +6,7 @@ import { bedRules, hourRules } from './bed.ts';
 import { bioassayRules } from './bioassay.ts';
 import { strainRules } from './bottle.ts';
 import { canRules } from './can.ts';
+import { eatingRules } from './eating.ts';
 import { fitRules } from './fit.ts';
 import { foulGasRules, lidGasRules, roomGasRules } from './gas.ts';
 import { rescueRules, tipRules } from './rescue.ts';
@@ -43,6 +44,7 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Lifting', rules: liftRules },
   { place: 'Bottles', rules: bottleUseRules },
   { place: 'Batch to be poured', rules: batchRules },
+  { place: 'Those who eat', rules: eatingRules },
   { place: 'Can', rules: canRules },
   { place: 'Bed', rules: bedRules },
   { place: 'Hour', rules: hourRules },

@@ -1,6 +1,7 @@
 // What to say about a water: where it comes from, what it must not touch, and figures that are disputed or
 // easily mistaken. Doses and acid are worked out in scraps/water.ts.
 
+import { RAW_MANURE_DAYS } from '../can/limits.ts';
 import {
   MOST_DRINKING_MG_PER_L,
   THIOSULFATE_FIELD_MG_PER_MG,
@@ -8,13 +9,6 @@ import {
   type WaterAsked,
 } from '../scraps/water.ts';
 import type { Rule } from './rule.ts';
-
-/**
- * Days before harvest borrowed from the rule for raw manure, for a batch that may hold what animals leave:
- * where the part that is eaten touches the soil, and elsewhere.
- * @source cfr-7-205-203 (c)(1)
- */
-export const RAW_MANURE_DAYS = { touchesSoil: 120, otherwise: 90 } as const;
 
 const OPEN_WATERS: readonly unknown[] = ['roof', 'ditch', 'pond'];
 const DEGREES: readonly unknown[] = ['dH', 'fH', 'clark', 'gpg'];

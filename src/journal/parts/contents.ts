@@ -23,6 +23,8 @@ export interface BatchPart {
   readonly name?: string;
   readonly treated?: 'no' | 'unknown' | 'yes';
   readonly analysis?: NonNullable<Body<'scraps.weighed'>['analysis']>;
+  /** Where a lot of the stock comes from: garden, kitchen, cooked or off the plate. */
+  readonly origin?: NonNullable<Body<'scraps.weighed'>['origin']>;
   readonly massKg: number;
 }
 
@@ -36,14 +38,26 @@ export interface Contents {
   readonly waterL: number;
   /** Ids of the water reports the water came from. */
   readonly waters: readonly string[];
+  /** Where water without a report came from, in the words typed; '' where nobody told. */
+  readonly waterSources: readonly string[];
   readonly sugar: readonly BatchSugar[];
   readonly starterL: number;
+  /** Ids of the batches and bottles that starter came from; '' where nobody told. */
+  readonly starters: readonly string[];
 }
 
 /** What an act of filling or topping up names. */
 export type PutIn = Pick<Body<'peg.filled'>, 'parts' | 'water' | 'sugar' | 'starter'>;
 
-export const NOTHING: Contents = { parts: [], waterL: 0, waters: [], sugar: [], starterL: 0 };
+export const NOTHING: Contents = {
+  parts: [],
+  waterL: 0,
+  waters: [],
+  waterSources: [],
+  sugar: [],
+  starterL: 0,
+  starters: [],
+};
 
 /** What a part that came from a lot takes over from it. */
 function lotAnswers({ body }: ActOf<'scraps.weighed'>): Omit<BatchPart, 'massKg'> {
@@ -52,6 +66,7 @@ function lotAnswers({ body }: ActOf<'scraps.weighed'>): Omit<BatchPart, 'massKg'
     ...(body.name !== undefined && { name: body.name }),
     ...(body.slip !== undefined && { treated: body.slip.treated }),
     ...(body.analysis !== undefined && { analysis: body.analysis }),
+    ...(body.origin !== undefined && { origin: body.origin }),
   };
 }
 
@@ -72,9 +87,13 @@ export function contentsOf(put: PutIn, lots: ReadonlyMap<string, ActOf<'scraps.w
       };
     }),
     waterL: total(put.water, ({ volume }) => volume.volumeL),
-    waters: [...new Set(waters)],
+    waters: distinct(waters),
+    waterSources: distinct(
+      (put.water ?? []).flatMap(({ water, source }) => (water === undefined ? [source ?? ''] : [])),
+    ),
     sugar: (put.sugar ?? []).map(({ product, mass }) => ({ product, massKg: mass.massKg })),
     starterL: total(put.starter, ({ volume }) => volume.volumeL),
+    starters: distinct((put.starter ?? []).map(({ from }) => from ?? '')),
   };
 }
 
@@ -86,9 +105,11 @@ export function together(a: Contents, b: Contents): Contents {
       (p) => `${p.lot ?? ''}|${p.material ?? ''}|${p.name ?? ''}|${p.treated ?? ''}`,
     ),
     waterL: a.waterL + b.waterL,
-    waters: [...new Set([...a.waters, ...b.waters])],
+    waters: distinct([...a.waters, ...b.waters]),
+    waterSources: distinct([...a.waterSources, ...b.waterSources]),
     sugar: merged([...a.sugar, ...b.sugar], ({ product }) => product),
     starterL: a.starterL + b.starterL,
+    starters: distinct([...a.starters, ...b.starters]),
   };
 }
 
@@ -98,8 +119,10 @@ export function share(whole: Contents, fraction: number): Contents {
     parts: whole.parts.map((part) => ({ ...part, massKg: part.massKg * fraction })),
     waterL: whole.waterL * fraction,
     waters: whole.waters,
+    waterSources: whole.waterSources,
     sugar: whole.sugar.map((sugar) => ({ ...sugar, massKg: sugar.massKg * fraction })),
     starterL: whole.starterL * fraction,
+    starters: whole.starters,
   };
 }
 
@@ -120,6 +143,10 @@ export function litresOf({ parts, waterL, sugar, starterL }: Contents): number {
   });
   const sugars = total(sugar, (s) => s.massKg * (sugarProduct(s.product)?.displacementLPerKg ?? SUGAR_L_PER_KG));
   return waterL + starterL + plants + sugars;
+}
+
+function distinct(list: readonly string[]): readonly string[] {
+  return [...new Set(list)];
 }
 
 function total<T>(list: readonly T[] | undefined, of: (item: T) => number): number {

@@ -1,11 +1,13 @@
 // The feed there is to pour: every group of bottles and every drained batch with something left, each with its peg, the
-// word for it as peg.ts has it, and the plants that went into a litre. Whether a bed may get it is round.ts.
+// word for it as peg.ts has it, the plants that went into a litre, and what animals may have left in it (origin.ts).
+// Whether a bed may get it is round.ts.
 
 import type { Range } from '#engine/quantity/range.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import { type Origin, originOf } from './origin.ts';
 import { pegView } from './peg.ts';
 
 /** Less than this is a wet bottle. @practice */
@@ -20,7 +22,7 @@ export interface LiquidState {
 }
 
 /** One thing to pour from. */
-export interface Liquid extends LiquidState {
+export interface Liquid extends LiquidState, Origin {
   /** Id of the bottle group or of the batch. */
   readonly id: string;
   readonly kind: 'bottle' | 'batch';
@@ -61,6 +63,7 @@ function facts(plot: Plot, batch: Batch, now: string) {
     batch: batch.id,
     peg: batch.peg,
     ...judged(plot, batch, now),
+    ...originOf(plot, batch),
     ph: strained?.acidity?.ph ?? last(batch, ({ acidity }) => acidity?.ph),
     ecDsPerM: strained?.ecDsPerM ?? last(batch, ({ ecDsPerM }) => ecDsPerM),
     meshMm: strained?.meshMm,
@@ -82,10 +85,10 @@ export function sourceAt(
   plot: Plot,
   source: { readonly bottle?: string | undefined; readonly batch?: string | undefined },
   at: string,
-): (LiquidState & { readonly peg: number }) | undefined {
+): (LiquidState & Origin & { readonly peg: number }) | undefined {
   const bottle = source.bottle === undefined ? undefined : plot.bottles.get(source.bottle);
   const batch = plot.batches.get(bottle?.batch ?? source.batch ?? '');
-  return batch && { peg: batch.peg, ...judged(plot, batch, at) };
+  return batch && { peg: batch.peg, ...judged(plot, batch, at), ...originOf(plot, batch) };
 }
 
 function judged(plot: Plot, batch: Batch, now: string): LiquidState {

@@ -46,7 +46,11 @@ describe('a bed fed from a batch', () => {
   const area = { typed: '4 m2', areaM2: 4 };
   const raw = rake.did('bed.described', '2026-05-01', { name: 'Raw', area, crop: 'beans', eaten: 'raw-fruit' });
   const untold = rake.did('bed.described', '2026-05-01', { name: 'Untold', area, crop: 'beans' });
-  const filled = rake.did('peg.filled', '2026-06-01', { peg: 7, water: [{ volume: litres(6) }], temperatureC: 20 });
+  const filled = rake.did('peg.filled', '2026-06-01', {
+    peg: 7,
+    water: [{ volume: litres(6), source: 'tap' }],
+    temperatureC: 20,
+  });
   const look = (on: string, ph: number, smell: 'sour' | 'egg' = 'sour') =>
     rake.did('peg.looked', on, { batch: filled.id, acidity: meter(ph), smell, temperatureC: 20 });
   const strained = rake.did('peg.strained', '2026-06-10', { batch: filled.id, drained: litres(5), rest: 'nothing' });

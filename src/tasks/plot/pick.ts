@@ -1,10 +1,12 @@
 // Can I take this home? Every bed with its answer: pick, wait till a day, or cook; the last feed behind it; and what is
 // still to be told. A feed may have been told twice: it counts here as if it was poured. The days to wait are the
-// engine's; which of them holds follows from how the crop is eaten and from what the batch was when it was poured.
+// engine's (can/eating.ts), by the same function that judges a pour; here it is told what was poured, and when.
 
-import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
+import { type AnimalOrigin, type EatingReason, type EatingWait, eatingWait } from '#engine/can/eating.ts';
 import type { Range } from '#engine/quantity/range.ts';
-import type { Origin } from '#engine/rules/rule.ts';
+import { guardsEaters } from '#engine/rules/eating.ts';
+import type { Origin as Cited } from '#engine/rules/rule.ts';
+import type { Profile } from '#engine/scraps/profile.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
@@ -13,19 +15,14 @@ import type { Feed } from '#journal/parts/feeds.ts';
 import type { Question } from '#journal/question.ts';
 import { onDay } from './dates.ts';
 import { type LiquidState, sourceAt } from './liquid.ts';
+import { type Origin, type OriginWhy, ofWater } from './origin.ts';
+import { profileOf } from './profile.ts';
 import { inWalkingOrder } from './round.ts';
 
 export type PickAnswer = 'pick' | 'wait' | 'cook';
 
 /** Why an answer is what it is. */
-export type PickWhy =
-  | 'never-fed'
-  | 'waited-long-enough'
-  | 'held-raw'
-  | 'not-held-raw'
-  | 'source-not-known'
-  | 'sprayed-raw'
-  | 'cooked';
+export type PickWhy = 'never-fed' | 'waited-long-enough' | EatingReason;
 
 /** One pour as the list tells it. */
 export interface PickFeed {
@@ -36,6 +33,11 @@ export interface PickFeed {
   readonly pegs: readonly number[];
   /** Whether every liquid in it was held when it was poured, and none is lost now. */
   readonly held: boolean;
+  /** What animals may have left in it, and how it came in; undefined where it is not known what was poured. */
+  readonly animalOrigin: AnimalOrigin | undefined;
+  readonly animalWhy: readonly OriginWhy[];
+  /** Rules that guard those who eat and were overridden for it, each with the reason that was given. */
+  readonly overrode: readonly { readonly rule: string; readonly reason: string }[];
   readonly by: string;
   readonly pouredL: number;
 }
@@ -50,7 +52,15 @@ export interface PickBed {
   /** First day on which it may be picked raw, where it waits. */
   readonly tillOn: string | undefined;
   readonly why: PickWhy;
-  readonly source: Origin;
+  readonly source: Cited;
+  /** Where the days come from, where that is another source. */
+  readonly daysSource: Cited;
+  /** Whether a part that is eaten touches the soil, by crop and answer. */
+  readonly touchesSoil: boolean;
+  /** Feeds whose guard was overridden, the last one last. */
+  readonly overridden: readonly PickFeed[];
+  /** The feed that it waits for: not always the last. */
+  readonly waitsFor: PickFeed | undefined;
   /** Days from pour to picking that the answer rests on; undefined where none is waited for. */
   readonly waitDays: number | undefined;
   readonly last: PickFeed | undefined;
@@ -73,9 +83,10 @@ export interface PickAsk {
 export function pickList({ plot, now }: PickAsk): readonly PickBed[] {
   const today = momentOf(now).dateDay;
   const states = remembered(plot);
+  const profile = profileOf(plot);
   const beds = inWalkingOrder(plot)
     .filter((bed) => bed.eaten !== 'not-eaten' && bed.plantings.at(-1)?.body.act !== 'cleared')
-    .map((bed) => pickBed(plot, bed, today, states));
+    .map((bed) => pickBed(plot, bed, { today, states, profile }));
   return beds
     .map((bed, i) => ({ bed, i, key: orderKey(bed, today) }))
     .sort((a, b) => a.key - b.key || a.i - b.i)
@@ -94,7 +105,13 @@ function orderKey({ answer, tillOn, firstPickOn }: PickBed, today: number): numb
 }
 
 type Source = Feed['act']['body']['from'][number];
-type StateOf = (source: Source, at: string) => (LiquidState & { readonly peg: number }) | undefined;
+type StateOf = (source: Source, at: string) => (LiquidState & Origin & { readonly peg: number }) | undefined;
+
+interface Asked {
+  readonly today: number;
+  readonly states: StateOf;
+  readonly profile: Profile;
+}
 
 /** The word for a source on a date, asked once: a season's feeds come from a few pegs on a few dates. */
 function remembered(plot: Plot): StateOf {
@@ -106,10 +123,12 @@ function remembered(plot: Plot): StateOf {
   };
 }
 
-function pickBed(plot: Plot, bed: Bed, today: number, states: StateOf): PickBed {
+function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickBed {
   const feeds = bed.feeds.filter(({ counts, act }) => counts !== 'no' && act.when.dateDay <= today);
-  const told = feeds.map((feed) => feedOf(feed, today, states));
+  const told = feeds.map((feed) => feedOf(plot, feed, today, states));
   const last = told.at(-1);
+  const of = { crop: bed.crop, eaten: bed.eaten, profile };
+  const bare = eatingWait({ ...of, way: 'soil', animalOrigin: 'no', held: true });
   const base = {
     bed: bed.id,
     name: bed.facts.name ?? '',
@@ -123,51 +142,78 @@ function pickBed(plot: Plot, bed: Bed, today: number, states: StateOf): PickBed 
     ),
     eatenNotTold: bed.eaten === undefined,
     firstPickOn: bed.plantings.at(-1)?.body.firstPickOn,
+    touchesSoil: bare.touchesSoil,
+    overridden: told.filter(({ overrode }) => overrode.length > 0),
   };
-  if (bed.eaten === 'cooked') return { ...base, answer: 'cook', ...NO_WAIT, why: 'cooked' };
-  if (last === undefined) return { ...base, answer: 'pick', ...NO_WAIT, why: 'never-fed' };
-  const waits = told.map((feed) => ({ feed, ...waitFor(feed) }));
-  const longest = waits.reduce((a, b) => (b.days - b.feed.days >= a.days - a.feed.days ? b : a));
-  const leftDays = longest.days - longest.feed.days;
+  // The word for a bed that waits no more: only what was entered as cooked, and counts so, is cooked.
+  const free: PickAnswer = bare.countsAs === 'cooked' ? 'cook' : 'pick';
+  const waits = told.map((feed) => ({
+    feed,
+    wait: eatingWait({ ...of, ...feed, overridden: feed.overrode.length > 0 }),
+  }));
+  const left = ({ feed, wait }: (typeof waits)[number]) => wait.days - feed.days;
+  const longest = waits.reduce<(typeof waits)[number] | undefined>(
+    (most, one) => (most === undefined || left(one) >= left(most) ? one : most),
+    undefined,
+  );
+  if (longest === undefined || longest.wait.days === 0)
+    return { ...base, answer: free, ...NO_WAIT, why: free === 'cook' ? 'cooked' : 'never-fed' };
+  const { feed, wait } = longest;
   const waited = {
-    source: longest.source,
-    waitDays: longest.days,
-    working: workWait(longest.feed, longest.days, longest.source),
+    source: wait.source,
+    daysSource: wait.daysSource,
+    waitDays: wait.days,
+    waitsFor: feed,
+    working: workWait(feed, wait),
   };
-  if (leftDays <= 0) return { ...base, ...waited, answer: 'pick', tillOn: undefined, why: 'waited-long-enough' };
-  return { ...base, ...waited, answer: 'wait', tillOn: onDay(today + leftDays), why: longest.why };
+  if (left(longest) <= 0) return { ...base, ...waited, answer: free, tillOn: undefined, why: 'waited-long-enough' };
+  return { ...base, ...waited, answer: 'wait', tillOn: onDay(today + left(longest)), why: wait.reason };
 }
 
-const NO_WAIT = { tillOn: undefined, source: 'our-caution', waitDays: undefined, working: undefined } as const;
+const NO_WAIT = {
+  tillOn: undefined,
+  source: 'our-caution',
+  daysSource: 'our-caution',
+  waitDays: undefined,
+  waitsFor: undefined,
+  working: undefined,
+} as const;
 
-/** Days from one pour to picking for raw eating. What is not known is waited for the longest. */
-function waitFor({ way, held, pegs }: PickFeed): {
-  readonly days: number;
-  readonly why: PickWhy;
-  readonly source: Origin;
-} {
-  if (way === 'leaf') return { days: NOT_HELD_DAYS, why: 'sprayed-raw', source: 'nosb-2004' };
-  if (held) return { days: RAW_SOIL_DAYS, why: 'held-raw', source: 'our-caution' };
-  return { days: NOT_HELD_DAYS, why: pegs.length === 0 ? 'source-not-known' : 'not-held-raw', source: 'nosb-2004' };
-}
-
-function feedOf({ id, act, pouredL }: Feed, today: number, states: StateOf): PickFeed {
-  const then = act.body.from.map((source) => states(source, act.when.on));
-  const now = act.body.from.map((source) => states(source, onDay(today)));
+function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: StateOf): PickFeed {
+  const { from, way, water, overrode } = act.body;
+  const then = from.map((source) => states(source, act.when.on));
+  const now = from.map((source) => states(source, onDay(today)));
   const held =
     then.length > 0 &&
     then.every((state) => state?.held === true) &&
     now.every((state) => state !== undefined && state.state !== 'lost');
+  const inCan = water === undefined ? [] : ofWater(plot, water);
+  const unknown = then.length === 0 || then.includes(undefined);
+  const animal = worst([...then.map((state) => state?.animalOrigin ?? 'no'), ...inCan.map(originOfWater)]);
   return {
     id,
     on: onDay(act.when.dateDay),
     days: today - act.when.dateDay,
-    way: act.body.way,
+    way,
     pegs: [...new Set(then.flatMap((state) => state?.peg ?? []))],
     held,
+    // What is known to be bad stays bad beside what is not known.
+    animalOrigin: unknown && animal !== 'yes' ? undefined : animal,
+    animalWhy: [...new Set([...then.flatMap((state) => state?.animalWhy ?? []), ...inCan])],
+    overrode: (overrode ?? []).filter(({ rule }) => guardsEaters(rule)),
     by: act.by,
     pouredL,
   };
+}
+
+const ORIGINS: readonly AnimalOrigin[] = ['no', 'possible', 'yes'];
+
+function worst(of: readonly AnimalOrigin[]): AnimalOrigin {
+  return of.reduce((most, one) => (ORIGINS.indexOf(one) > ORIGINS.indexOf(most) ? one : most), 'no');
+}
+
+function originOfWater(why: OriginWhy): AnimalOrigin {
+  return why === 'droppings' ? 'yes' : 'possible';
 }
 
 /** Litres of all pours on one date: the least if every doubtful one was told twice, the most if none was. @arithmetic */
@@ -182,22 +228,29 @@ function litresOn(feeds: readonly Feed[], on: string): Range {
   return { low, likely: (low + high) / 2, high };
 }
 
-function workWait(feed: PickFeed, days: number, source: Origin): Working {
+function workWait(feed: PickFeed, { days, source, daysSource, reason }: EatingWait): Working {
+  const doubt: Readonly<Record<string, string>> = {
+    'nosb-2004': 'that report speaks of compost teas that were not tested; we take it for this feed',
+    'cfr-7-205-203': 'that code speaks of raw manure dug in; we take it for a feed that is poured',
+    'our-caution': 'no trial of such a feed stands behind this figure; local rules may ask for more',
+  };
   return {
     figure: 'tillOn',
     label: 'days to wait before it is picked',
     unit: 'days',
-    formula: 'days from pour to picking − days since the pour, not below 0',
+    formula: 'days from pour to picking − days since the pour, not below 0; of several pours and reasons the longest',
     value: Math.max(0, days - feed.days),
     inputs: [
-      { label: 'days from pour to picking', value: days, unit: 'days', source },
+      { label: 'days from pour to picking', value: days, unit: 'days', source: daysSource },
       { label: 'days since the pour', value: feed.days, unit: 'days' },
       { label: 'poured on', value: feed.on, unit: '' },
     ],
-    sources: [source],
-    doubts:
-      source === 'nosb-2004'
-        ? ['that report speaks of compost teas that were not tested; we take it for a feed that is not held']
-        : ['no trial of such a feed stands behind this figure; local rules may ask for more'],
+    sources: [...new Set([source, daysSource])],
+    doubts: [
+      doubt[daysSource] ?? '',
+      ...(reason === 'sold-untreated'
+        ? ['21 CFR 112.56 leaves the days open ("Reserved"); we take those of the report of 2004']
+        : []),
+    ].filter((text) => text !== ''),
   };
 }

@@ -66,6 +66,8 @@ export interface PourCard {
 /** Holds that no judgement at the tap passes: they guard those who eat, or wait for a fact. */
 const BARRING = [
   ...['batch-souring', 'batch-slow', 'batch-doubtful', 'batch-not-held', 'batch-not-held-raw-bed'],
+  ...['eating-manure-picked-soon', 'eating-animal-possible-picked-soon', 'eating-sold-picked-soon'],
+  ...['eating-school-picked-soon'],
   ...['raw-bed-picked-soon', 'bed-nothing-grows', 'bed-size-not-told', 'bed-eaten-not-told'],
 ] as const;
 

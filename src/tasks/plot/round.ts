@@ -1,6 +1,7 @@
 // One round over the beds: in walking order, each with yes, hold or never and every reason with its source, and the
 // litres and concentrate it wants. The rules are the engine's; here the plot's facts are put before them.
 
+import { countsAs } from '#engine/can/eating.ts';
 import { saltTolerance, type Way } from '#engine/can/limits.ts';
 import { type PourBatch, type PourOrder, pour } from '#engine/can/pour.ts';
 import type { CanWater } from '#engine/can/strength.ts';
@@ -8,12 +9,14 @@ import { TAP_PH } from '#engine/can/strength.ts';
 import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
+import { eatingRules } from '#engine/rules/eating.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { DEPTH_L_PER_M2, POT_L } from './line-round.ts';
 import { type Liquid, liquidsOf } from './liquid.ts';
+import { profileOf } from './profile.ts';
 import { type StrengthChoice, type StrengthOf, strengthFor } from './strength.ts';
 
 /** Litres poured on a square metre, and on a pot. @practice */
@@ -186,7 +189,7 @@ export function orderFor(
   strength: StrengthOf,
   ask: Pick<RoundAsk, 'plot' | 'now' | 'way' | 'nextPick'>,
 ): PourOrder {
-  const cooked = bed.eaten === 'cooked' || bed.eaten === 'not-eaten';
+  const profile = profileOf(ask.plot);
   return {
     batch: batchFor(liquid),
     strength: { kind: 'ratio', ratio: strength.ratio },
@@ -197,13 +200,16 @@ export function orderFor(
     water: waterOf(ask.plot),
     crop: saltiestCrop(bed.crop),
     way: ask.way ?? 'soil',
-    eaten: cooked ? 'cooked' : 'raw',
+    eaten: countsAs({ eaten: bed.eaten, crop: bed.crop, profile }) === 'raw' ? 'raw' : 'cooked',
+    eatenPart: bed.eaten,
+    grows: bed.crop,
+    profile,
     toPickDays: toPickDays(bed, ask),
   };
 }
 
-function batchFor({ peg, state, held, ph, ecDsPerM }: Liquid): PourBatch {
-  return { peg, state, held, ph, ecDsPerM };
+function batchFor({ peg, state, held, ph, ecDsPerM, animalOrigin }: Liquid): PourBatch {
+  return { peg, state, held, ph, ecDsPerM, animalOrigin };
 }
 
 /** Days to the next picking: as said at the tap, else as told at planting while nothing was picked yet. */
@@ -238,13 +244,27 @@ function waterOf({ waters }: Plot): CanWater | undefined {
 /** Findings of batch and can on one order; where something stops the pour, the notes on how to pour are left out. */
 export function ofPour(order: PourOrder): readonly Finding[] {
   const farOrCooked = order.eaten === 'cooked' || (order.toPickDays ?? 0) > NEXT_PICK_DAYS.far - 1;
-  const ofBatch = judge(batchRules, order).filter(
-    // What it says of other beds is no hold on this one.
-    ({ rule }) => !(rule === 'batch-not-held' && farOrCooked),
+  const ofBatch = longestWaits(
+    judge([...batchRules, ...eatingRules], order).filter(
+      // What it says of other beds is no hold on this one.
+      ({ rule }) => !(rule === 'batch-not-held' && farOrCooked),
+    ),
   );
   const ofCan = judge(canRules, { order, pour: pour(order) });
   const stopped = [...ofBatch, ...ofCan].some(({ level }) => level === 'stop');
   return [...ofBatch, ...ofCan.filter(({ level }) => !stopped || level !== 'note')];
+}
+
+/** Holds that wait for the same picking: the longest says it for all. */
+const PICKED_SOON: readonly string[] = [
+  ...['raw-bed-picked-soon', 'batch-not-held-raw-bed', 'eating-manure-picked-soon'],
+  ...['eating-animal-possible-picked-soon', 'eating-sold-picked-soon', 'eating-school-picked-soon'],
+];
+
+function longestWaits(found: readonly Finding[]): readonly Finding[] {
+  const days = ({ rule, values }: Finding) => (PICKED_SOON.includes(rule) ? Number(values.days) : Number.NaN);
+  const most = Math.max(0, ...found.map(days).filter(Number.isFinite));
+  return found.filter((one) => !(days(one) < most));
 }
 
 /** The worst of the reasons. */

@@ -4,7 +4,7 @@ import { A } from '@solidjs/router';
 import { createMemo, For, Show } from 'solid-js';
 import { type PickAnswer, type PickBed, pickList } from '#tasks/plot/pick.ts';
 import { sayDate, titles } from '#words/en/app.ts';
-import { pick, pickWhy } from '#words/en/pick.ts';
+import { pick, pickHowIn, pickWhy } from '#words/en/pick.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { type MarkName, StateMark } from '../drawings/state-mark.tsx';
@@ -57,9 +57,9 @@ function PickLine(props: { readonly bed: PickBed; readonly today: string }) {
           <b class="pick-answer">{answer()}</b>
           <span class="pick-crop">{props.bed.crop ?? pick.noCrop}</span>
           <span class="pick-last">
-            {props.bed.last === undefined ? pick.neverFed : pick.feed(props.bed.last)}
+            {props.bed.last === undefined ? pick.neverFed : pick.ago(props.bed.last)}
             <Show when={props.bed.question}>
-              <b class="accent"> {pick.toldTwice}</b>
+              <b class="accent pick-twice">{pick.toldTwice}</b>
             </Show>
           </span>
           <span class="pick-pencil" aria-hidden="true">
@@ -73,10 +73,33 @@ function PickLine(props: { readonly bed: PickBed; readonly today: string }) {
 }
 
 function Why(props: { readonly bed: PickBed; readonly today: string }) {
+  const earlier = () => props.bed.waitsFor !== undefined && props.bed.waitsFor.id !== props.bed.last?.id;
   return (
     <div class="pick-why">
-      <p>{pickWhy[props.bed.why](props.bed.waitDays ?? 0)}</p>
+      <Show when={props.bed.tillOn}>
+        {(till) => (
+          <p>
+            <b>{pick.waitDay(till(), props.today)}</b>
+          </p>
+        )}
+      </Show>
+      <p>{pickWhy[props.bed.why](props.bed.waitDays ?? 0, props.bed.touchesSoil)}</p>
       <p class="source">{pick.source(props.bed.source)}</p>
+      <Show when={props.bed.daysSource !== props.bed.source}>
+        <p class="source">{pick.daysFrom(props.bed.daysSource)}</p>
+      </Show>
+      <Show when={props.bed.waitsFor?.animalWhy.length}>
+        <ul class="pick-how-in">
+          <For each={props.bed.waitsFor?.animalWhy}>{(why) => <li>{pickHowIn[why]}</li>}</For>
+        </ul>
+      </Show>
+      <Show when={props.bed.last}>{(last) => <p>{pick.last(pick.feed(last()))}</p>}</Show>
+      <Show when={earlier() && props.bed.waitsFor}>{(feed) => <p>{pick.waitsFor(feed().on, props.today)}</p>}</Show>
+      <For each={props.bed.overridden}>
+        {(feed) => (
+          <For each={feed.overrode}>{({ reason }) => <p>{pick.overrode(reason, feed.on, props.today)}</p>}</For>
+        )}
+      </For>
       <Show when={props.bed.eatenNotTold}>
         <p>{pick.eatenNotTold}</p>
         <A class="block" href="/plot">

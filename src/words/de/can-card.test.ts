@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules, hourRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
+import { eatingRules } from '#engine/rules/eating.ts';
 import { canCard as english } from '../en/can-card.ts';
 import { canCard as german } from './can-card.ts';
 
-const ids = [...batchRules, ...canRules, ...bedRules, ...hourRules].map(({ id }) => id);
+const ids = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...hourRules].map(({ id }) => id);
 
 describe('the can card in two languages', () => {
   it.each([

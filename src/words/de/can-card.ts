@@ -5,6 +5,7 @@ import type { Measure } from '#engine/can/measures.ts';
 import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { CanCardWords, RatioSaid } from '../en/can-card.ts';
+import { eatingCautions } from './eating.ts';
 
 const NBSP = '\u00a0';
 const n = (values: Values, key: string) => Number(values[key]);
@@ -57,6 +58,7 @@ function measure(one: Measure): string {
 }
 
 const cautions: Readonly<Record<string, (values: Values) => string>> = {
+  ...eatingCautions,
   'batch-none': () =>
     'Kein Ansatz genannt: das sind nur Mengen. Gieße nur, was einen Pflock hat und als fertig beurteilt wurde.',
   'batch-no-peg': () =>

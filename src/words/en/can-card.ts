@@ -8,6 +8,7 @@ import type { State } from '#engine/souring/reason.ts';
 import { counted, figure, withUnit } from '../figures.ts';
 import { sayDate } from './app.ts';
 import { canCautions, sayMeasure } from './can.ts';
+import { eatingCautions } from './eating.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
@@ -60,7 +61,7 @@ export interface RatioSaid {
 /** What the card says; another language has the same keys. */
 export const canCard = {
   language: 'en-GB',
-  cautions: { ...canCautions, ...hourCautions },
+  cautions: { ...canCautions, ...hourCautions, ...eatingCautions },
   states,
   held: 'held',
   notHeld: 'not held',
