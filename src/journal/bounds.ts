@@ -133,3 +133,6 @@ export function anyOf<T extends object>(names: readonly (keyof T & string)[]) {
     says('says nothing', `at least one of ${names.join(', ')}`),
   );
 }
+
+/** Rules that said no as a matter of judgement, each with why it was passed over all the same. */
+export const overrode = listOf(fields({ rule: text(80), reason: note }), 1, 20);

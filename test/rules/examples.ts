@@ -5,6 +5,7 @@ import { canExamples } from './can.ts';
 import { eatingExamples } from './eating.ts';
 import type { Example } from './example.ts';
 import { pailExamples } from './pail.ts';
+import { profileExamples } from './profile.ts';
 import { rescueExamples } from './rescue.ts';
 import { slipExamples } from './slip.ts';
 import { sprayExamples } from './spray.ts';
@@ -17,6 +18,7 @@ export const exampleFiles: readonly { readonly file: string; readonly examples: 
   { file: 'test/rules/pail.ts', examples: pailExamples },
   { file: 'test/rules/vessel.ts', examples: vesselExamples },
   { file: 'test/rules/rescue.ts', examples: rescueExamples },
+  { file: 'test/rules/profile.ts', examples: profileExamples },
   { file: 'test/rules/bottle.ts', examples: bottleExamples },
   { file: 'test/rules/can.ts', examples: canExamples },
   { file: 'test/rules/eating.ts', examples: eatingExamples },

@@ -6,15 +6,17 @@ import { bedRules, hourRules } from './bed.ts';
 import { bioassayRules } from './bioassay.ts';
 import { strainRules } from './bottle.ts';
 import { canRules } from './can.ts';
+import { careRules, fillAirRules } from './care.ts';
 import { eatingRules } from './eating.ts';
 import { fitRules } from './fit.ts';
 import { foulGasRules, lidGasRules, roomGasRules } from './gas.ts';
+import { bottleProfileRules, fillProfileRules, handsRules, pourProfileRules } from './profile.ts';
 import { rescueRules, tipRules } from './rescue.ts';
 import type { Rule } from './rule.ts';
 import { scrapsRules } from './scraps.ts';
 import { excludedRules, slipRules } from './slip.ts';
 import { germinationRules, pourHourRules, sprayRules } from './spray.ts';
-import { bottleUseRules, lidRules, liftRules } from './vessel.ts';
+import { bottleUseRules, insectRules, lidRules, liftRules } from './vessel.ts';
 import { warmthRules } from './warmth.ts';
 import { waterRules } from './water.ts';
 
@@ -34,6 +36,9 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Scraps', rules: scrapsRules },
   { place: 'Weighing in', rules: fitRules },
   { place: 'Lid at filling', rules: lidRules },
+  { place: 'Open vessel', rules: insectRules },
+  { place: 'Air of the room at filling', rules: fillAirRules },
+  { place: 'Who is about at filling', rules: fillProfileRules },
   { place: 'Lid while it gasses', rules: lidGasRules },
   { place: 'Room where it stands', rules: roomGasRules },
   { place: 'Warmth', rules: warmthRules },
@@ -43,10 +48,14 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Straining', rules: strainRules },
   { place: 'Lifting', rules: liftRules },
   { place: 'Bottles', rules: bottleUseRules },
+  { place: 'Who is about where bottles stand', rules: bottleProfileRules },
+  { place: 'Whose hands', rules: handsRules },
+  { place: 'Care of those at a batch', rules: careRules },
   { place: 'Batch to be poured', rules: batchRules },
   { place: 'Those who eat', rules: eatingRules },
   { place: 'Can', rules: canRules },
   { place: 'Bed', rules: bedRules },
+  { place: 'Who eats from the bed', rules: pourProfileRules },
   { place: 'Hour', rules: hourRules },
   { place: 'Hour to spray', rules: sprayRules },
   { place: 'Hour to pour', rules: pourHourRules },

@@ -20,6 +20,8 @@ export interface Finding {
   readonly level: Level;
   readonly values: Values;
   readonly source: Origin;
+  /** Of a stop: whether a recorded reason may pass it. */
+  readonly override?: Override;
 }
 
 /** Where a source has the force of law or official advice. */
@@ -66,7 +68,9 @@ export function judge<Situation>(rules: readonly Rule<Situation>[], situation: S
   const found: Finding[] = [];
   for (const rule of rules) {
     const values = rule.when(situation);
-    if (values !== false) found.push({ rule: rule.id, level: rule.level, values, source: rule.source });
+    if (values === false) continue;
+    const { id, level, source, override } = rule;
+    found.push({ rule: id, level, values, source, ...(override !== undefined && { override }) });
   }
   return found.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 }

@@ -56,6 +56,21 @@ export const lidRules: readonly Rule<LidSituation>[] = [
   },
 ];
 
+/** Days from egg to flying mosquito in warm standing water. @memory */
+const MOSQUITO_DAYS = { least: 7, most: 10 } as const;
+
+/** Standing water without a lid. */
+export const insectRules: readonly Rule<{ readonly lid: LidKind | undefined }>[] = [
+  {
+    id: 'vessel-open-to-insects',
+    level: 'caution',
+    source: 'memory',
+    looksAt: 'the lid at filling: none',
+    speaksFor: 'general',
+    when: ({ lid }) => (lid === 'none' ? { leastDays: MOSQUITO_DAYS.least, mostDays: MOSQUITO_DAYS.most } : false),
+  },
+];
+
 /** Most sugar left in a bottle that may have a cap which can hold pressure, g/L. Our caution, no source. */
 export const MOST_SUGAR_LEFT_G_PER_L = 5;
 

@@ -16,6 +16,7 @@ import {
   note,
   number,
   oneOf,
+  overrode,
   positive,
   text,
   volume,
@@ -52,7 +53,7 @@ export const bedFed = fields({
   ecDsPerM: z.optional(ecDsPerM),
   ph: z.optional(number(0, 14, 'pH')),
   /** A hold that was a matter of judgement, and why it was passed. */
-  overrode: z.optional(listOf(fields({ rule: text(80), reason: note }), 1, 20)),
+  overrode: z.optional(overrode),
   note: z.optional(note),
 });
 

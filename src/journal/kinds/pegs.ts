@@ -18,6 +18,7 @@ import {
   note,
   number,
   oneOf,
+  overrode,
   positive,
   temperatureC,
   text,
@@ -76,10 +77,16 @@ export const pegFilled = fields({
   ...putIn,
   temperatureC: z.optional(temperatureC),
   plan: z.optional(plan),
+  overrode: z.optional(overrode),
   note: z.optional(note),
 }).check(anyOf(putInNames));
 
-export const pegToppedUp = fields({ batch: id, ...putIn, note: z.optional(note) }).check(anyOf(putInNames));
+export const pegToppedUp = fields({
+  batch: id,
+  ...putIn,
+  overrode: z.optional(overrode),
+  note: z.optional(note),
+}).check(anyOf(putInNames));
 
 /** A share moved to a vessel and peg of its own; the new batch goes by this entry's id. */
 export const pegSplit = fields({ batch: id, peg, taken: massOrVolume, ...vesselNow, note: z.optional(note) });

@@ -61,6 +61,9 @@ export interface LiquidSum {
   readonly leftL: number;
 }
 
+/** A stop that was passed over, and why. */
+export type Overrode = NonNullable<Body<'peg.filled'>['overrode']>[number];
+
 export interface Batch {
   /** Id of the act that made it. */
   readonly id: string;
@@ -89,6 +92,8 @@ export interface Batch {
   readonly changes: readonly Change[];
   readonly liquid: LiquidSum;
   readonly plan: Body<'peg.filled'>['plan'];
+  /** Stops passed over with a reason when anything in it was put in. */
+  readonly overrode: readonly Overrode[];
   /** When nothing was left in the vessel; undefined while it stands. */
   readonly ended: Moment | undefined;
 }

@@ -7,7 +7,7 @@ import type { Body } from '../kinds/index.ts';
 import type { DaysBetween, Moment } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Waiting } from '../standing.ts';
-import type { Batch, BatchLook, Change, LiquidSum, MassSum, Straining } from './batch.ts';
+import type { Batch, BatchLook, Change, LiquidSum, MassSum, Overrode, Straining } from './batch.ts';
 import { type Contents, contentsOf, LIQUID_KG_PER_L, litresOf, massOf, NOTHING, share, together } from './contents.ts';
 
 type PegKind =
@@ -34,6 +34,7 @@ export interface Open {
   readonly made: Moment;
   readonly splitFrom: string | undefined;
   readonly plan: Body<'peg.filled'>['plan'];
+  overrode: readonly Overrode[];
   readonly joinedFrom: string[];
   readonly looks: BatchLook[];
   readonly strainings: Straining[];
@@ -118,6 +119,7 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
       const added = contentsOf(act.body, around.lots);
       batch.mass.toppedUpKg += massOf(added);
       batch.contents = together(batch.contents, added);
+      batch.overrode = [...batch.overrode, ...(act.body.overrode ?? [])];
       batch.ended = undefined;
       change('toppedUp');
       break;
@@ -141,6 +143,7 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
       from.changes.push({ id: act.id, day: around.days(from.filled, act.when), kind: 'poured-away' });
       batch.mass.joinedInKg += massOf(taken);
       batch.contents = together(batch.contents, taken);
+      batch.overrode = [...batch.overrode, ...from.overrode];
       batch.joinedFrom.push(from.id);
       batch.ended = undefined;
       change('joined');
@@ -190,6 +193,7 @@ function opened(act: ActOf<'peg.filled'> | ActOf<'peg.split'>, { contents, colum
     made: act.when,
     splitFrom: from?.id,
     plan: act.kind === 'peg.filled' ? act.body.plan : undefined,
+    overrode: act.kind === 'peg.filled' ? (act.body.overrode ?? []) : (from?.overrode ?? []),
     joinedFrom: [],
     // What was seen before the split was seen of this liquid too.
     looks: [...(from?.looks ?? [])],

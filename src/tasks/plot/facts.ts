@@ -2,13 +2,19 @@
 // order with their measures, the vessels with their fill line. Each form gives the body of one entry, which tells only
 // what changed; what a fact forbids is judged by the rules.
 
+import { bottleProfileRules } from '#engine/rules/profile.ts';
+import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import type { BedFacts } from '#journal/parts/described.ts';
 import { canonical } from '#journal/same.ts';
+import { sayDate } from '#words/en/app.ts';
 import { form as words } from '#words/en/plot.ts';
+import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
 import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
 import { type Asked, type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
+import { passedOverOn } from './passed-over.ts';
+import { profileOf } from './profile.ts';
 
 const YES_NO = ['children', 'dog', 'cat', 'hens', 'immune-weak', 'pregnant'] as const;
 
@@ -231,7 +237,26 @@ export function firstSteps({ facts, vessels, beds }: Plot) {
   return { name: facts.name !== undefined, vessel: vessels.size > 0, bed: beds.size > 0 };
 }
 
-/** Children are about and no number of a poison line is told. */
-export function wantsPoisonLine({ facts }: Plot): boolean {
-  return facts.present?.includes('children') === true && facts.poisonLine === undefined;
+/** Children or a class are about and no number of a poison line is told. */
+export function wantsPoisonLine(plot: Plot): boolean {
+  return bottleCare(plot).some(({ rule }) => rule === 'bottle-poison-line-not-told');
+}
+
+/** What the answers about who is there say where bottles are filled or stand. */
+export function bottleCare(plot: Plot): readonly Finding[] {
+  return judge(bottleProfileRules, { profile: profileOf(plot), poisonLineTold: plot.facts.poisonLine !== undefined });
+}
+
+/** What the answers of the plot make stricter, a line for each. */
+export function madeStricter(plot: Plot): readonly string[] {
+  return stricterOf(profileOf(plot)).map((answer) => stricter[answer]);
+}
+
+/** Stops that were passed over for a bed, as its line on the sheet says them. */
+export function passedLines(plot: Plot, bed: string, today: string): readonly string[] {
+  const found = plot.beds.get(bed);
+  if (found === undefined) return [];
+  return passedOverOn(plot, found).map(({ rule, reason, on }) =>
+    passWords.passedMark(passableNames[rule] ?? rule, reason, sayDate(on, today)),
+  );
 }

@@ -8,13 +8,17 @@ import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { SPOON_COUNTRIES, type SpoonCountry } from '#engine/quantity/units.ts';
 import { hourRules } from '#engine/rules/bed.ts';
+import { pourProfileRules } from '#engine/rules/profile.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { workCan } from '#engine/working/can.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { CanFacts } from '#journal/parts/described.ts';
+import { isReason } from '../caution.ts';
 import type { Liquid } from './liquid.ts';
+import { HOLD_SHOWN } from './passed-over.ts';
+import { profileOf } from './profile.ts';
 import { bedOfRound, type NextPick, ofPour, orderFor, type RoundAsk, type RoundBed } from './round.ts';
 import { type StrengthOf, workStrength } from './strength.ts';
 
@@ -25,6 +29,14 @@ export interface PourAsk extends RoundAsk {
   readonly can?: string | undefined;
   readonly spoon?: SpoonCountry | undefined;
   readonly soil?: 'dry' | 'moist' | undefined;
+  /** Reasons given for passing over stops that are a matter of judgement, by the id of the rule. */
+  readonly passed?: Readonly<Record<string, string>> | undefined;
+}
+
+/** A stop passed over, and why. */
+export interface PassedOver {
+  readonly finding: Finding;
+  readonly reason: string;
 }
 
 /** One can as it is filled, with all that measures its dose. */
@@ -57,6 +69,10 @@ export interface PourCard {
   readonly enough: boolean;
   /** Stops and holds that take the dose away. */
   readonly barred: readonly Finding[];
+  /** Whether a reason for each would give the dose: all that bars is a matter of judgement. */
+  readonly passable: boolean;
+  /** Stops that a reason has passed over. */
+  readonly passedOver: readonly PassedOver[];
   /** Holds that are a matter of judgement, and cautions. */
   readonly beware: readonly Finding[];
   readonly notes: readonly Finding[];
@@ -84,14 +100,23 @@ export function pourCard(ask: PourAsk): PourCard {
   const found = [
     ...here.reasons.filter(({ rule }) => rule.startsWith('bed-')),
     ...(order ? ofPour({ ...order, spoon: ask.spoon ?? null }) : []),
+    ...judge(pourProfileRules, { profile: profileOf(ask.plot), eatenRaw: eatenRaw(bed.eaten) }),
     ...judge(hourRules, { soil: ask.soil, ...weatherOn(ask.plot, ask.now.slice(0, 10)) }),
   ];
-  const barred = found.filter(({ level, rule }) => level === 'stop' || BARRING.some((id) => id === rule));
-  const beware = found.filter((one) => !barred.includes(one) && one.level !== 'note');
+  const passedOver = found.flatMap((finding) => {
+    const reason = ask.passed?.[finding.rule]?.trim();
+    return finding.override === 'reason' && isReason(reason) ? [{ finding, reason }] : [];
+  });
+  const isPassed = (one: Finding) => passedOver.some(({ finding }) => finding === one);
+  const barred = found.filter(
+    (one) => !isPassed(one) && (one.level === 'stop' || BARRING.some((id) => id === one.rule)),
+  );
+  const passable = barred.length > 0 && barred.every(({ override }) => override === 'reason');
+  const beware = found.filter((one) => !barred.includes(one) && !isPassed(one) && one.level !== 'note');
   const notes = found.filter(({ level }) => level === 'note');
   const why = missing ?? (barred.length > 0 ? 'reasons' : undefined);
   if (why !== undefined || !order || canL === undefined)
-    return { ...base, ...NOTHING, missing: why, barred, beware: barred.length > 0 ? [] : beware };
+    return { ...base, ...NOTHING, missing: why, barred, passable, passedOver, beware: barred.length > 0 ? [] : beware };
   const poured = pour(order);
   const whole = poured.dose?.bed;
   if (whole === undefined) throw new Error('pourCard: a sized bed without cans');
@@ -104,10 +129,16 @@ export function pourCard(ask: PourAsk): PourCard {
     concentrateL: whole.concentrateL,
     enough: liquid.leftL.likely >= whole.concentrateL,
     barred,
+    passedOver,
     beware,
     notes,
     workings: [...workStrength(liquid.plantsGPerL, strength), ...workCan(order, poured)],
   };
+}
+
+/** What nobody told counts as eaten raw. */
+function eatenRaw(eaten: string | undefined): boolean {
+  return eaten !== 'cooked' && eaten !== 'not-eaten';
 }
 
 const NOTHING = {
@@ -116,6 +147,8 @@ const NOTHING = {
   concentrateL: 0,
   enough: false,
   barred: [],
+  passable: false,
+  passedOver: [],
   beware: [],
   notes: [],
   workings: [],
@@ -195,7 +228,10 @@ export function fedBody(
   const pouredL = sum((can, fraction) => can.volumeL * fraction);
   if (liquid === undefined || strength === undefined || bed === undefined || !(pouredL > 0)) return undefined;
   const concentrateL = sum(({ concentrateMl }) => concentrateMl) / 1000;
-  const passed = card.beware.filter(({ level }) => level === 'hold');
+  const overrode = [
+    ...card.beware.filter(({ level }) => level === 'hold').map(({ rule }) => ({ rule, reason: HOLD_SHOWN })),
+    ...card.passedOver.map(({ finding, reason }) => ({ rule: finding.rule, reason })),
+  ];
   return {
     bed: bed.bed,
     from: [{ [liquid.kind]: liquid.id, volume: amount(concentrateL) }],
@@ -208,12 +244,10 @@ export function fedBody(
       concentrateMl,
       pouredFraction: poured[i] ?? 0,
     })),
-    ...(passed.length > 0 && { overrode: passed.map(({ rule }) => ({ rule, reason: SHOWN })) }),
+    ...(overrode.length > 0 && { overrode }),
     ...(saidOfPicking !== undefined && { note: `next picking told at the tap: ${saidOfPicking}` }),
   };
 }
-
-const SHOWN = 'the hold stood on the can card, and it was poured';
 
 function amount(volumeL: number) {
   return { typed: formatIn(volumeL, volumeL < 1 ? 'mL' : 'L').text, volumeL };

@@ -3,6 +3,9 @@
 
 import { batchLiquidL } from '#engine/bottle/liquid.ts';
 import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
+import { careRules } from '#engine/rules/care.ts';
+import { handsRules } from '#engine/rules/profile.ts';
+import { judge } from '#engine/rules/rule.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import type { ReadBy } from '#engine/souring/look.ts';
@@ -12,13 +15,17 @@ import type { Body } from '#journal/kinds/index.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
-import type { Caution } from '../caution.ts';
+import { careCautions } from '#words/en/care.ts';
+import { profileCautions } from '#words/en/profile.ts';
+import { type Caution, spoken } from '../caution.ts';
 import { fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { explainStrain, type StrainResult, strain } from '../strain.ts';
 import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from './batch-mix.ts';
 import { onDay } from './dates.ts';
+import { bottleCare } from './facts.ts';
 import { type PegView, pegView } from './peg.ts';
+import { profileOf } from './profile.ts';
 import { UNTOLD_C } from './shelf.ts';
 
 /** Below this what is left in the pail is what clings to it. @practice */
@@ -87,6 +94,8 @@ export interface StrainingAnswer {
   /** Use it first by, from today. */
   readonly useFirst: { readonly low: string; readonly likely: string; readonly high: string };
   readonly toBottleL: number;
+  /** What the batch and the bottles make the rules say. */
+  readonly cautions: readonly Caution[];
   readonly stops: readonly Caution[];
   /** Parts that no table knows, whose dry matter was taken as something. */
   readonly unknownParts: readonly string[];
@@ -99,6 +108,12 @@ export type Strained =
 /** Litres that were drained before and are in no bottle, bed or starter yet. */
 export function waitingForBottlesL({ liquid }: Batch): number {
   return liquid.leftL >= LEAST_TO_BOTTLE_L ? liquid.leftL : 0;
+}
+
+/** What whoever strains puts on and keeps to, and whether it is somebody else's work. */
+export function strainingCare(plot: Plot): readonly Caution[] {
+  const findings = [...judge(careRules, { act: 'strain' }), ...judge(handsRules, { profile: profileOf(plot) })];
+  return spoken(findings, careCautions, profileCautions);
 }
 
 /** What came out, and what for. */
@@ -133,6 +148,10 @@ export function straining(ask: StrainingAsk): Strained {
       sugarLeftGPerL,
       useFirst: { low: on(low), likely: on(likely), high: on(high) },
       toBottleL: batch.liquid.leftL + (ask.drainedL ?? 0),
+      cautions: [
+        ...result.cautions,
+        ...(ask.bottle === undefined ? [] : spoken(bottleCare(ask.plot), profileCautions)),
+      ],
       stops: result.cautions.filter(({ level }) => level === 'stop'),
       unknownParts: batch.contents.parts
         .filter((part) => !isKnown(part))

@@ -4,6 +4,7 @@
 import { A } from '@solidjs/router';
 import { createEffect, For, type JSX, Show } from 'solid-js';
 import { app, type Stretch, stretches } from '#words/en/app.ts';
+import { CautionPlaces, cautionPlaces } from '../parts/caution-places.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useRecord } from './context.tsx';
 import { newerVersion, takeNewer } from './offline.ts';
@@ -36,7 +37,7 @@ export function Sheet(props: SheetProps) {
         <PaperSwitch />
       </header>
       <WayAround here={props.here} />
-      {props.children}
+      <CautionPlaces.Provider value={cautionPlaces()}>{props.children}</CautionPlaces.Provider>
       <TakeBack />
       <Show when={newerVersion()}>
         <p class="note">{app.newer}</p>

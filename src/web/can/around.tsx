@@ -1,7 +1,8 @@
 // What stands around the dose: the bed with its litres, the band of holds, what is asked at the tap, and the end.
 
 import { A } from '@solidjs/router';
-import { Show } from 'solid-js';
+import { For, Show } from 'solid-js';
+import { passedOverOn } from '#tasks/plot/passed-over.ts';
 import type { PourCard } from '#tasks/plot/pour.ts';
 import type { NextPick } from '#tasks/plot/round.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
@@ -10,7 +11,11 @@ import { Reasons } from './reasons.tsx';
 
 /** Bed name and litres on top. */
 export function BedHead(props: { readonly can: Can; readonly card: PourCard; readonly poured: boolean }) {
-  const { words } = props.can;
+  const { words, record } = props.can;
+  const marks = () => {
+    const bed = record.plot().beds.get(props.card.bed?.bed ?? '');
+    return bed === undefined ? [] : passedOverOn(record.plot(), bed);
+  };
   const size = () => {
     const portion = props.card.bed?.portion;
     if (portion === undefined) return '';
@@ -23,6 +28,13 @@ export function BedHead(props: { readonly can: Can; readonly card: PourCard; rea
           <div>
             <h2>{size() === '' ? bed().name : words().bedLine(bed().name, size())}</h2>
             <p>{bed().crop === undefined ? words().onSoilNoCrop : words().onSoil(bed().crop ?? '')}</p>
+            <For each={marks()}>
+              {({ rule, reason, on }) => (
+                <p class="passed-mark">
+                  {words().passedMark(words().passable[rule] ?? rule, reason, words().date(on, record.today()))}
+                </p>
+              )}
+            </For>
           </div>
           <Show when={!props.poured && props.card.missing === undefined && bed().portion}>
             {(portion) => <b class="big">{words().litres(portion().totalL)}</b>}
@@ -33,10 +45,17 @@ export function BedHead(props: { readonly can: Can; readonly card: PourCard; rea
   );
 }
 
-/** One band: holds first, then cautions; "use today" always. */
-export function Holds(props: { readonly can: Can; readonly card: PourCard }) {
+/** One band: what was passed over, then holds, cautions and notes; "use today" always. */
+export function Holds(props: {
+  readonly can: Can;
+  readonly card: PourCard;
+  /** Cans are poured already: what was passed over stays so. */
+  readonly begun: boolean;
+  readonly onUnpass: (rule: string) => void;
+}) {
   const { words } = props.can;
-  const useToday = 'use-today';
+  // "Use today" stands by itself, in large type.
+  const others = () => [...props.card.beware, ...props.card.notes].filter(({ rule }) => rule !== 'use-today');
   return (
     <section class="holds" aria-label={words().holds}>
       <Show when={!props.card.enough}>
@@ -44,18 +63,26 @@ export function Holds(props: { readonly can: Can; readonly card: PourCard }) {
           <b>{words().notEnough(props.card.liquid?.leftL.likely ?? 0, props.card.concentrateL * 1000)}</b>
         </p>
       </Show>
-      <Show when={props.card.beware.length > 0} fallback={<p>{words().noHolds}</p>}>
-        <Reasons findings={props.card.beware} words={words()} />
+      <For each={props.card.passedOver}>
+        {({ finding, reason }) => (
+          <div class="passed-over">
+            <p>
+              <b>{words().passedHere(words().passable[finding.rule] ?? finding.rule, reason)}</b>
+            </p>
+            <Show when={!props.begun}>
+              <button type="button" class="block" onClick={() => props.onUnpass(finding.rule)}>
+                {words().passTakeBack}
+              </button>
+            </Show>
+          </div>
+        )}
+      </For>
+      <Show when={others().length > 0} fallback={<p>{words().noHolds}</p>}>
+        <Reasons findings={others()} words={words()} />
       </Show>
       <p class="use-today">
         <b>{words().useToday}</b>
       </p>
-      <Show when={props.card.notes.some(({ rule }) => rule !== useToday)}>
-        <details class="fold">
-          <summary>{words().levels.note}</summary>
-          <Reasons findings={props.card.notes.filter(({ rule }) => rule !== useToday)} words={words()} />
-        </details>
-      </Show>
     </section>
   );
 }

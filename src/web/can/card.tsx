@@ -51,6 +51,8 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
       : undefined;
   };
 
+  const pass = (rule: string, reason: string) => say({ passed: { ...said().passed, [rule]: reason } });
+
   function pour(fraction: number) {
     const next = [...poured(), fraction];
     change({ poured: next, begun: setup() });
@@ -98,7 +100,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
             />
           )}
         </Show>
-        <Show when={card().missing === undefined} fallback={<NoDose can={can} card={card()} />}>
+        <Show when={card().missing === undefined} fallback={<NoDose can={can} card={card()} onPass={pass} />}>
           <Dose
             words={words()}
             card={card()}
@@ -111,7 +113,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
           <Show when={poured().length === 0}>
             <AskSoil can={can} card={card()} said={said()} onSay={say} />
           </Show>
-          <Holds can={can} card={card()} />
+          <Holds can={can} card={card()} begun={poured().length > 0} onUnpass={(rule) => pass(rule, '')} />
           <Show when={saving() !== 'failed'} fallback={<Failed can={can} onAgain={write} />}>
             <div class="acts">
               <button

@@ -149,7 +149,7 @@ function BedRow(props: { readonly can: Can; readonly bed: RoundBed }) {
       <Show when={telling().length > 0}>
         <details>
           <summary>{words().reasonsOf(name())}</summary>
-          <Reasons findings={telling()} words={words()} />
+          <Reasons findings={telling()} words={words()} apart />
         </details>
       </Show>
     </li>

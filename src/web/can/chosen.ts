@@ -26,6 +26,8 @@ const NOTHING_CHOSEN: Chosen = { liquid: undefined, can: undefined, strength: MA
 export interface Said {
   readonly soil?: 'dry' | 'moist' | undefined;
   readonly nextPick?: NextPick | undefined;
+  /** Reasons for passing over stops that are a matter of judgement, by the id of the rule. */
+  readonly passed?: { readonly [rule: string]: string } | undefined;
 }
 
 /** The can of this device: choices that stay, and what follows from them. */
@@ -86,6 +88,7 @@ export function useCan(): Can {
       bed,
       spoon: keyholder().spoon,
       soil: said.soil,
+      passed: said.passed,
       ...(litresPer !== undefined && { litresPer: { [bed]: litresPer } }),
       ...(said.nextPick !== undefined && { nextPick: { [bed]: said.nextPick } }),
     });

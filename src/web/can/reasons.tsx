@@ -1,27 +1,16 @@
-// Findings as the card shows them: mark, word, sentence, source. Sentences are those of the keyholder's language.
+// Findings as the card shows them, in the words of the keyholder's language.
 
-import { For } from 'solid-js';
 import type { Finding } from '#engine/rules/rule.ts';
-import { citation } from '#engine/tables/index.ts';
+import { spokenWith } from '#tasks/caution.ts';
 import type { CanCardWords } from '#words/en/can-card.ts';
-import { LevelMark } from '../parts/marks.tsx';
+import { CautionList } from '../parts/caution-list.tsx';
 
-export function Reasons(props: { readonly findings: readonly Finding[]; readonly words: CanCardWords }) {
-  return (
-    <ul class="reasons">
-      <For each={props.findings}>
-        {(finding) => (
-          <li>
-            <LevelMark level={finding.level} />
-            <div>
-              <p>
-                <b>{props.words.levels[finding.level]}.</b> {props.words.cautions[finding.rule]?.(finding.values)}
-              </p>
-              <p class="source">{citation(finding.source)}</p>
-            </div>
-          </li>
-        )}
-      </For>
-    </ul>
-  );
+export function Reasons(props: {
+  readonly findings: readonly Finding[];
+  readonly words: CanCardWords;
+  /** In a fold of its own. */
+  readonly apart?: boolean;
+}) {
+  const said = () => spokenWith(props.findings, props.words.cautions, props.words.instead);
+  return <CautionList cautions={said()} words={props.words} apart={props.apart === true} />;
 }

@@ -71,9 +71,12 @@ export interface FillDraft {
   readonly starter: Field;
   readonly peg: Field;
   readonly countries: Countries | undefined;
+  /** Reasons for passing over stops, by the id of the rule. */
+  readonly passed: { readonly [rule: string]: string };
 }
 
 export const EMPTY_FILL: FillDraft = {
+  passed: {},
   planText: undefined,
   vessel: undefined,
   newName: NO_TEXT,

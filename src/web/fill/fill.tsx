@@ -23,6 +23,7 @@ import '../styles/strain.css';
 import '../styles/fill.css';
 import { EMPTY_FILL, type FillDraft, fromPlan, PLAN_KEY, readField, type WeighInPlan } from './draft.ts';
 import { LiquidPart } from './liquid-part.tsx';
+import { Passing } from './passing.tsx';
 import { Pegged, type PeggedFacts } from './pegged.tsx';
 import { readFill } from './reading.ts';
 import { ScrapsPart } from './scraps-part.tsx';
@@ -120,7 +121,7 @@ export function FillScreen() {
       const place = draft().place.text.trim() || undefined;
       const body = fillBody(
         { ...ask, vessel: { ...ask.vessel, id: vessel } },
-        { peg, place, temperatureC: warmth.value },
+        { peg, place, temperatureC: warmth.value, overrode: answer()?.overrode },
       );
       const entry = await record.act('peg.filled', body);
       setPegged({
@@ -187,7 +188,7 @@ export function FillScreen() {
               </Show>
             </ScrapsPart>
             <LiquidPart {...parts()} />
-            <Show when={answer()}>{(given) => <CautionList cautions={given().fit.cautions} />}</Show>
+            <Show when={answer()}>{(given) => <CautionList cautions={given().cautions} />}</Show>
             <section class="ask" aria-labelledby="fill-peg">
               <h2 id="fill-peg">
                 <b class="number">6</b> {fillSheet.pegQuestion}
@@ -224,6 +225,11 @@ export function FillScreen() {
                   <b>{fillSheet.stopped}</b>
                 </p>
               </Show>
+              <Passing
+                stops={stops()}
+                overrode={answer()?.overrode ?? []}
+                onPass={(rule, reason) => change({ passed: { ...draft().passed, [rule]: reason } })}
+              />
               <Show when={stops().length === 0 && holds()}>
                 <p>{fillSheet.holdsStand}</p>
               </Show>

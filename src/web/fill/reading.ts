@@ -77,6 +77,7 @@ export function readFill(draft: FillDraft, offers: FillOffers, habits: Pick<Habi
           vessel: { id: draft.vessel === 'new' ? undefined : draft.vessel, volumeL: vesselL, gasRoomFraction },
           lid: draft.lid,
           parts,
+          passed: draft.passed,
           water: {
             report: report?.id,
             source: report?.source,

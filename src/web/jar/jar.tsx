@@ -71,7 +71,7 @@ export function JarScreen() {
         <b>{jarSheet.verdict}</b>
       </p>
       <p class="lead-in">{jarSheet.lead}</p>
-      <CautionList cautions={answer().stops.slice(0, 1)} />
+      <CautionList cautions={answer().stops} />
       <section class="ask" aria-labelledby="jar-steps">
         <h2 id="jar-steps">{jarSheet.stepsHeading}</h2>
         <ol class="jar-steps">

@@ -3,12 +3,15 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { spokenWith } from '#tasks/caution.ts';
+import { afterLook, beforeLook } from '#tasks/plot/look-cautions.ts';
 import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
 import { keepAwake } from '../app/wake.ts';
+import { CautionList } from '../parts/caution-list.tsx';
 import { How } from '../parts/how.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/look.css';
@@ -103,6 +106,7 @@ export function LookScreen() {
                       look={look()}
                       askNose={askNose()}
                       foretold={foretold}
+                      cautions={spokenWith(afterLook(seen(), look()), words().cautions, words().instead)}
                     />
                     <Photos look={look().id} words={words()} />
                     <div class="after">
@@ -134,21 +138,27 @@ export function LookScreen() {
           </Match>
           <Match when={view()}>
             {(seen) => (
-              <Asking
-                words={words()}
-                view={seen()}
-                today={record.today()}
-                answers={answers.draft()}
-                others={who.others()}
-                readBy={reader.draft().readBy}
-                cannotSmell={who.cannotSmell()}
-                saving={saving()}
-                failed={failed()}
-                temperature={who.temperature}
-                onReadBy={(readBy) => reader.change({ readBy })}
-                onAnswer={answer}
-                onSave={save}
-              />
+              <>
+                <CautionList
+                  cautions={spokenWith(beforeLook(record.plot(), seen()), words().cautions, words().instead)}
+                  words={words()}
+                />
+                <Asking
+                  words={words()}
+                  view={seen()}
+                  today={record.today()}
+                  answers={answers.draft()}
+                  others={who.others()}
+                  readBy={reader.draft().readBy}
+                  cannotSmell={who.cannotSmell()}
+                  saving={saving()}
+                  failed={failed()}
+                  temperature={who.temperature}
+                  onReadBy={(readBy) => reader.change({ readBy })}
+                  onAnswer={answer}
+                  onSave={save}
+                />
+              </>
             )}
           </Match>
         </Switch>

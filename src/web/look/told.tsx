@@ -3,10 +3,12 @@
 
 import { createMemo, For, onMount, Show } from 'solid-js';
 import type { BatchLook } from '#journal/parts/batch.ts';
+import type { Caution } from '#tasks/caution.ts';
 import { type PegView, READING_ERROR_PH } from '#tasks/plot/peg.ts';
 import type { LookWords } from '#words/en/look.ts';
 import { SourLine } from '../drawings/sour-line.tsx';
 import { StateMark } from '../drawings/state-mark.tsx';
+import { CautionList } from '../parts/caution-list.tsx';
 import { HandMark } from '../parts/marks.tsx';
 import { measured } from '../parts/measured.ts';
 import type { PegForetold } from '../souring/peg.ts';
@@ -116,7 +118,12 @@ export function seenIn(look: BatchLook, words: LookWords, temperature: (temperat
 
 /** The look as it is told right after it was taken. */
 export function Told(
-  props: VerdictProps & { readonly look: BatchLook; readonly askNose: boolean; readonly foretold: PegForetold },
+  props: VerdictProps & {
+    readonly look: BatchLook;
+    readonly askNose: boolean;
+    readonly foretold: PegForetold;
+    readonly cautions: readonly Caution[];
+  },
 ) {
   /** Where the reading of this look was expected. */
   const expected = () => {
@@ -152,6 +159,7 @@ export function Told(
           </p>
         </Show>
       </div>
+      <CautionList cautions={props.cautions} words={props.words} />
       <PegSourLine {...props} height={380} foretold={props.foretold.foretold()} bracketed={true} />
       <Reasons view={props.view} words={props.words} />
       <NextLook view={props.view} words={props.words} today={props.today} />

@@ -1,49 +1,75 @@
-// Cautions on a sheet: every stop, at most two others, the rest folded. Each with its mark, its word and its source.
+// Cautions on a sheet: every stop with what to do instead, at most two others on the whole sheet, the rest folded. Each
+// with its mark, its word and its source.
 
-import { For, Show } from 'solid-js';
-import type { Caution } from '#tasks/caution.ts';
-import { more } from '#words/en/weigh-in.ts';
-import { sheet } from '#words/en/weigh-in-labels.ts';
+import { createMemo, For, Show } from 'solid-js';
+import type { Level } from '#engine/rules/rule.ts';
+import { type Caution, onSheet } from '#tasks/caution.ts';
+import { cautionWords } from '#words/en/care.ts';
+import { useCautionPlace } from './caution-places.ts';
 import { LevelMark } from './marks.tsx';
 
-const SHOWN_BESIDE_STOPS = 2;
+/** What a list says around its sentences, in one language. */
+export interface CautionListWords {
+  readonly levels: Readonly<Record<Level, string>>;
+  readonly moreCautions: (count: number) => string;
+  readonly insteadLead: string;
+}
 
 export function CautionList(props: {
   readonly cautions: readonly Caution[];
   /** Whether a link on the sheet leads to each stop. */
   readonly linked?: boolean;
+  /** In a fold of its own: it neither counts nor is counted on the sheet. */
+  readonly apart?: boolean;
+  readonly words?: CautionListWords;
 }) {
-  const stops = () => props.cautions.filter(({ level }) => level === 'stop');
-  const others = () => props.cautions.filter(({ level }) => level !== 'stop');
-  const folded = () => others().slice(SHOWN_BESIDE_STOPS);
+  const mine = () => props.cautions;
+  const place = useCautionPlace(mine, props.apart === true);
+  const words = () => props.words ?? cautionWords;
+  const parted = createMemo(() => {
+    const { here, all } = place();
+    return onSheet(
+      here,
+      all.map((one) => one()),
+    );
+  });
+  const lines = (cautions: readonly Caution[]) => (
+    <For each={cautions}>{(one) => <CautionLine caution={one} linked={props.linked} words={words()} />}</For>
+  );
   return (
-    <Show when={props.cautions.length > 0}>
-      <ul class="cautions">
-        <For each={[...stops(), ...others().slice(0, SHOWN_BESIDE_STOPS)]}>
-          {(one) => <CautionLine caution={one} linked={props.linked} />}
-        </For>
-      </ul>
-      <Show when={folded().length > 0}>
+    <>
+      <Show when={parted().open.length > 0}>
+        <ul class="cautions">{lines(parted().open)}</ul>
+      </Show>
+      <Show when={parted().folded.length > 0}>
         <details class="fold">
-          <summary>{more(folded().length)}</summary>
-          <ul class="cautions">
-            <For each={folded()}>{(one) => <CautionLine caution={one} linked={props.linked} />}</For>
-          </ul>
+          <summary>{words().moreCautions(parted().folded.length)}</summary>
+          <ul class="cautions">{lines(parted().folded)}</ul>
         </details>
       </Show>
-    </Show>
+    </>
   );
 }
 
-function CautionLine(props: { readonly caution: Caution; readonly linked: boolean | undefined }) {
+function CautionLine(props: {
+  readonly caution: Caution;
+  readonly linked: boolean | undefined;
+  readonly words: CautionListWords;
+}) {
+  const { caution } = props;
   return (
-    <li class="caution" id={props.linked && props.caution.level === 'stop' ? `stop-${props.caution.rule}` : undefined}>
-      <LevelMark level={props.caution.level} />
+    <li class="caution" id={props.linked && caution.level === 'stop' ? `stop-${caution.rule}` : undefined}>
+      <LevelMark level={caution.level} />
       <div>
         <p>
-          <b>{sheet.levels[props.caution.level]}.</b> {props.caution.text}
+          <b>{props.words.levels[caution.level]}.</b> {caution.text}
         </p>
-        <p class="source">{props.caution.source}</p>
+        <Show when={caution.instead}>
+          <p class="instead">
+            <b>{props.words.insteadLead}</b> {caution.instead}
+          </p>
+        </Show>
+        <p class="source">{caution.source}</p>
       </div>
     </li>
   );

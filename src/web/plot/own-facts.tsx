@@ -1,10 +1,11 @@
 // The plot's own facts as told, and who is about; each with its form.
 
 import { For, Show } from 'solid-js';
-import { factForms, readThing } from '#tasks/plot/facts.ts';
+import { factForms, madeStricter, readThing } from '#tasks/plot/facts.ts';
 import { typedForm } from '#tasks/plot/form.ts';
 import { fieldsSaid } from '#tasks/plot/record-names.ts';
 import { fieldNames, plotWords as words } from '#words/en/plot.ts';
+import { stricterHeading } from '#words/en/profile.ts';
 import { useRecord } from '../app/context.tsx';
 import { FoldForm } from '../parts/small-form.tsx';
 
@@ -17,6 +18,7 @@ export function OwnFacts() {
     const { keyholders: _, ...own } = facts();
     return fieldsSaid(own, record.plot());
   };
+  const effects = () => madeStricter(record.plot());
   const read = (form: 'plot' | 'about') => (typed: Readonly<Record<string, string>>) => {
     const found = readThing(form, typed, { known: facts() });
     if (!found.ok) return found;
@@ -36,6 +38,12 @@ export function OwnFacts() {
           )}
         </For>
       </dl>
+      <Show when={effects().length > 0}>
+        <h3 id="stricter">{stricterHeading}</h3>
+        <ul class="plain stricter" aria-labelledby="stricter" aria-live="polite">
+          <For each={effects()}>{(line) => <li>{line}</li>}</For>
+        </ul>
+      </Show>
       <FoldForm
         id="plot-own"
         summary={words.changeFacts}

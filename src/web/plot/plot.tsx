@@ -3,7 +3,7 @@
 
 import { A } from '@solidjs/router';
 import { Show } from 'solid-js';
-import { bedStrips, bedsWithoutArea, vesselsDrawn, wantsPoisonLine } from '#tasks/plot/facts.ts';
+import { bedStrips, bedsWithoutArea, passedLines, vesselsDrawn, wantsPoisonLine } from '#tasks/plot/facts.ts';
 import { titles } from '#words/en/app.ts';
 import { bedLine, canLine, vesselLine, plotWords as words } from '#words/en/plot.ts';
 import { useRecord } from '../app/context.tsx';
@@ -61,6 +61,7 @@ export function PlotScreen() {
                     feed: bed.feed,
                   })
                 }
+                marks={(bed) => passedLines(plot(), bed.id, record.today())}
                 add={words.addBed}
               />
             </section>

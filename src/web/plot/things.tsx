@@ -15,6 +15,8 @@ export interface ThingsProps<T extends { readonly id: string }> {
   readonly list: readonly T[];
   readonly title: (thing: T) => string;
   readonly line: (thing: T) => string;
+  /** What was passed over for it. */
+  readonly marks?: (thing: T) => readonly string[];
   readonly add: string;
 }
 
@@ -47,6 +49,7 @@ function OneThing<T extends { readonly id: string }>(props: ThingsProps<T> & { r
           after={<Gone form={props.form} id={props.thing.id} />}
         />
       )}
+      <For each={props.thing && props.marks?.(props.thing)}>{(mark) => <p class="passed-mark">{mark}</p>}</For>
     </>
   );
 }

@@ -3,13 +3,17 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { spoken } from '#tasks/caution.ts';
+import { bottleCare } from '#tasks/plot/facts.ts';
 import { type ShelfView, shelf } from '#tasks/plot/shelf.ts';
 import { app, sayDate, titles } from '#words/en/app.ts';
+import { profileCautions } from '#words/en/profile.ts';
 import { emptiedLine, leftDoubt, leftWords, roundLine, shelfSheet, strengthLine } from '#words/en/shelf.ts';
 import { scaleText } from '#words/en/weigh-in.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { FeedHatch } from '../drawings/bottle-row.tsx';
+import { CautionList } from '../parts/caution-list.tsx';
 import { How } from '../parts/how.tsx';
 import '../styles/weigh-in.css';
 import '../styles/shelf.css';
@@ -64,6 +68,7 @@ export function ShelfScreen() {
             </Show>
           )}
         </For>
+        <CautionList cautions={spoken(bottleCare(record.plot()), profileCautions)} />
         <p class="note drawn">{shelfSheet.drawn}</p>
       </Show>
       <Show when={view().emptied.length > 0}>

@@ -10,6 +10,7 @@ import {
   explainStraining,
   type StrainingAsk,
   straining,
+  strainingCare,
   waitingForBottlesL,
 } from '#tasks/plot/straining.ts';
 import { strainingActs } from '#tasks/plot/straining-acts.ts';
@@ -249,6 +250,7 @@ function StrainForm(props: {
           <p class="lead-in">{strainSheet.waiting(waitsL())}</p>
         </Show>
         <Show when={!onlyBottles()}>
+          <CautionList cautions={strainingCare(record.plot())} />
           <section class="ask" aria-labelledby="strain-out">
             <h2 id="strain-out">{strainSheet.cameOut}</h2>
             <div class="two">
@@ -306,7 +308,7 @@ function StrainForm(props: {
                 <SumBars inParts={given().inParts} outParts={given().outParts} width={width()} />
               </section>
               <LiquidUse answer={given()} today={record.today()} />
-              <CautionList cautions={given().strain.cautions} />
+              <CautionList cautions={given().cautions} />
               <Nutrients
                 answer={given()}
                 readDsPerM={reading().fields.ec.value}
@@ -369,12 +371,9 @@ function StrainForm(props: {
             <p class="note">{strainSheet.stillNeeded(needs().map((need) => strainSheet.needs[need]))}</p>
           </Show>
           <Show when={stops().length > 0}>
-            <div role="alert">
-              <CautionList cautions={stops()} />
-              <p>
-                <b>{strainSheet.stopped}</b>
-              </p>
-            </div>
+            <p role="alert">
+              <b>{strainSheet.stopped}</b>
+            </p>
           </Show>
           <button
             type="button"

@@ -4,9 +4,11 @@ import { For, Show } from 'solid-js';
 import { formatAmount } from '#engine/quantity/format.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { sugars } from '#engine/tables/index.ts';
+import { onSheet } from '#tasks/caution.ts';
 import { type SugarInProduct, sugarNeeds, sugarSentence } from '#words/en/weigh-in.ts';
 import { acts, placeOf, sheet } from '#words/en/weigh-in-labels.ts';
 import { WindowBar } from '../drawings/window-bar.tsx';
+import { useCautionPlace } from '../parts/caution-places.ts';
 import { LevelMark } from '../parts/marks.tsx';
 import { measured } from '../parts/measured.ts';
 import { WhyBlock } from '../parts/why.tsx';
@@ -37,6 +39,15 @@ export function SugarWindow(props: { readonly model: WeighIn }) {
   };
   /** What the rules say about sugar: one sentence in grams of the product stands for them, with their sources. */
   const ruled = () => (result()?.cautions ?? []).filter((one) => placeOf(one.rule) === 'sugar');
+  const place = useCautionPlace(ruled, false);
+  /** The mark stands where the sheet has room for it; the sentence always does. */
+  const marked = () => {
+    const { here, all } = place();
+    return onSheet(
+      here,
+      all.map((one) => one()),
+    ).open[0];
+  };
   const sentence = (as: SugarInProduct) => {
     const given = result();
     return given && sugarSentence(given.sugar, as);
@@ -56,7 +67,7 @@ export function SugarWindow(props: { readonly model: WeighIn }) {
           <div>
             <div class="fact">
               <p>
-                <Show when={ruled()[0]}>
+                <Show when={marked()}>
                   {(rule) => (
                     <>
                       <LevelMark level={rule().level} />

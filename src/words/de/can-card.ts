@@ -129,12 +129,46 @@ const cautions: Readonly<Record<string, (values: Values) => string>> = {
     `Windig, ${unit(n(v, 'windKmPerH'), 'km/h', 0)}: tief und ohne Brause gießen, nicht über Blätter.`,
   'hour-weather-not-told': (v) =>
     `Für heute wurde kein Wetter eingetragen. Nicht gießen bei ${unit(n(v, 'highC'), '°C', 0)} und mehr, auf trockenen Boden oder vor starkem Regen.`,
+  'pour-eaten-by-weak': () =>
+    'Nichts davon auf ein Beet, das roh gegessen wird, solange jemand mitisst, der leicht krank wird.',
+  'pour-food-sold': () =>
+    'Es wird verkauft oder weitergegeben: nur auf den Boden gießen und nichts berühren, was gegessen wird. Eine Regel der Vereinigten Staaten zählt einen Ansatz mit Zucker als unbehandelten Auszug, sobald etwas von Tieren darin ist. Die Regeln deines Abnehmers und deines Ortes gehen vor.',
+  'pour-school-bed': () =>
+    'Eine Schule isst von diesem Beet roh: Frage zuerst, wer für das Essen geradesteht, und nimm wenn möglich ein Beet, das gekocht wird.',
+  'care-wash-before-picking': () => 'Hände, Kanne und Messbecher waschen, bevor du etwas erntest.',
 };
 
 /** What the card says in German. */
+/** What may be done in place of every stop that may stand on the card. */
+const instead: Readonly<Record<string, string>> = {
+  'batch-no-peg':
+    'Frage die anderen und binde den Pflock wieder an; kennt es niemand, kommt es auf den Kompost, fern von Gräben und Brunnen.',
+  'batch-lost': 'Mit trockenem Laub auf den Kompost schichten, fern von Gräben und Brunnen.',
+  'batch-unknown': 'Sieh noch einmal nach und miss den Säuregrad; oder auf den Kompost damit.',
+  'leaf-eaten-raw':
+    'Auf den Boden gießen, an den Fuß der Pflanzen, aus einem abgestandenen Ansatz, mit den Tagen vor der Ernte, die das Beet verlangt.',
+  'aim-too-weak': 'Ein kleineres Ziel nehmen, öfter gießen, oder den Rest mit Kompost oder Mulch decken.',
+  'aim-water-too-salty': 'Mit Regenwasser strecken, oder eine höhere Grenze eingeben, wenn die Kultur sie verträgt.',
+  'salt-never': 'Stärker verdünnen und das Salz der Kanne messen, bevor gegossen wird.',
+  'bed-gets-none':
+    'Mit reinem Wasser gießen und mit Kompost oder Mulch düngen; oder ändern, was für das Beet eingestellt ist.',
+  'pour-eaten-by-weak': 'Auf Beete gießen, deren Ernte gekocht wird; dieses nur wässern.',
+};
+
 export const canCard: CanCardWords = {
   language: 'de',
   cautions,
+  instead,
+  insteadLead: 'Stattdessen:',
+  moreCautions: (count) => `${count} weitere Hinweise`,
+  passable: { 'bed-gets-none': 'kein Guss auf dieses Beet', 'salt-never': 'zu viel Salz für jede Pflanze' },
+  passAsk: (what) => `„${what}“ übergehen? Nur mit einem Grund, den die anderen beurteilen können.`,
+  passBecause: 'Weil',
+  passTooShort: 'Nenne den Grund in Worten, mindestens drei. Er bleibt beim Guss und am Beet stehen.',
+  passAct: 'Übergehen',
+  passedMark: (what, reason, on) => `Übergangen am ${on}: ${what}, weil: ${reason}`,
+  passedHere: (what, reason) => `Übergangen: ${what}, weil: ${reason}`,
+  passTakeBack: 'Doch nicht übergehen',
   states: {
     souring: 'säuert',
     slow: 'langsam',

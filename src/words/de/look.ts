@@ -51,7 +51,42 @@ function unzerteilt(sentence: string): string {
   return sentence.replaceAll(/\b(Tag|pH) (?=\d)/g, `$1${NBSP}`);
 }
 
+const FRISCHE_LUFT =
+  'Fühlt sich jemand unwohl: sofort an die frische Luft und den Notruf wählen. Nie jemandem nachgehen, der umgefallen ist: Hilfe rufen.';
+/** Anteile in der Luft, in ppm. */
+const ppm = (value: unknown) => `${Math.round(Number(value))}${NBSP}ppm`;
+
+/** One sentence or two for each rule that may stand on the screen of a look. */
+const cautions: LookWords['cautions'] = {
+  'foul-closed-open-it-outdoors': (v) =>
+    `Nicht drinnen öffnen und nicht allein. Geschlossen ins Freie tragen, Kinder und Hund fernhalten, mit dem Wind im Rücken und mit ausgestrecktem Arm arbeiten. Nie darüberbeugen. ${v.bulged ? 'Der Deckel wölbt sich: seitlich stehen und eine Klammer lösen, bis es nicht mehr zischt. ' : 'Ist der Deckel geklammert: seitlich stehen und erst eine Klammer lösen. '}Eine Stunde offen stehen lassen, bevor es ausgekippt wird. ${FRISCHE_LUFT}`,
+  'foul-open-keep-off': () =>
+    `Nicht darüberbeugen und nicht drinnen rühren. Im Freien auskippen, mit dem Wind im Rücken, nicht allein, Kinder und Hund fern. ${FRISCHE_LUFT}`,
+  'foul-gas-under-the-lid': (v) =>
+    Number.isFinite(Number(v.highPpm))
+      ? `Unter dem Deckel könnten etwa ${ppm(v.likelyPpm)} Schwefelwasserstoff stehen, höchstens ${ppm(v.highPpm)}: geschätzt, nicht gemessen. Arbeitsplätze erlauben ${ppm(v.ceilingPpm)}; ${ppm(v.dangerPpm)} gelten als sofort lebensgefährlich.`
+      : `Wie viel Schwefelwasserstoff unter dem Deckel steht, ist nicht bekannt. Handle, als wären es mehr als die ${ppm(v.dangerPpm)}, die als sofort lebensgefährlich gelten.`,
+  'foul-gas-nose-fails': (v) =>
+    `Verlass dich nicht auf die Nase: Ab etwa ${ppm(v.smellFailsPpm)} riecht sie Schwefelwasserstoff nicht mehr. Dass ein Geruch vergeht, heißt nicht, dass das Gas weg ist.`,
+  'care-gloves-first-days': (v) =>
+    `Bei den Blicken der ersten ${Number(v.days)} Tage Handschuhe tragen und danach die Hände waschen: Noch ist es nicht sauer.`,
+  'care-larvae-cover': () =>
+    'Larven: Fliegen kommen hinein. Abschöpfen und ein feines Tuch unter dem losen Deckel darüberbinden.',
+  'hands-of-somebody-else': (v) =>
+    `${v.pregnant ? (v.immuneWeak ? 'Jemand ist schwanger, und jemand wird leicht krank' : 'Jemand ist schwanger') : 'Jemand wird leicht krank'}: Andere übernehmen Blick, Abseihen und Sprühen.`,
+  'hands-of-grown-ups': () =>
+    'Schulgarten: Erwachsene öffnen, seihen ab, mischen und sprühen; die Kinder sehen mit einem Schritt Abstand zu.',
+};
+
 export const lookDe: LookWords = {
+  cautions,
+  instead: {
+    'foul-closed-open-it-outdoors':
+      'Zu zweit geschlossen ins Freie tragen, mit dem Wind im Rücken und ausgestrecktem Arm öffnen und eine Stunde offen lassen. Bist du allein: Menschen und Tiere fernhalten und mit Hilfe wiederkommen.',
+  },
+  levels: { stop: 'Halt', hold: 'Warten', caution: 'Mit Vorsicht', note: 'Gut zu wissen' },
+  moreCautions: (count) => `${count} weitere Hinweise`,
+  insteadLead: 'Stattdessen:',
   lang: 'de',
   title: 'Blick',
   skip: 'auslassen',

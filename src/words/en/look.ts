@@ -1,11 +1,15 @@
 // The look in plain English: its four strips, what is said of the batch afterwards, the steps of how it is done. A
 // second language has the same keys (words/de/look.ts). Reasons and changes are those of souring.ts.
 
-import type { Values } from '#engine/rules/rule.ts';
+import type { Level, Values } from '#engine/rules/rule.ts';
 import type { Smell, Surface } from '#engine/souring/look.ts';
 import type { ChangeCode, ReasonCode, State } from '#engine/souring/reason.ts';
 import { figure } from '../figures.ts';
 import { sayDate } from './app.ts';
+import { careCautions } from './care.ts';
+import { gasCautions } from './gas.ts';
+import { instead } from './instead.ts';
+import { profileCautions } from './profile.ts';
 import { changeSentences, reasonSentences, smellWords } from './souring.ts';
 
 export type Strip = 'sour' | 'nose' | 'top' | 'warmth';
@@ -20,6 +24,12 @@ export interface SeenInLook {
 }
 
 export interface LookWords {
+  /** Sentences of every rule that may stand on the screen, and what may be done in place of what its stops stop. */
+  readonly cautions: Readonly<Record<string, (values: Values) => string>>;
+  readonly instead: Readonly<Record<string, string>>;
+  readonly levels: Readonly<Record<Level, string>>;
+  readonly moreCautions: (count: number) => string;
+  readonly insteadLead: string;
   /** For the page, so that it is read aloud in the right tongue. */
   readonly lang: string;
   readonly title: string;
@@ -156,6 +166,11 @@ export function unbroken(sentence: string): string {
 }
 
 export const look: LookWords = {
+  cautions: { ...gasCautions, ...careCautions, ...profileCautions },
+  instead,
+  levels: { stop: 'Stop', hold: 'Hold', caution: 'With care', note: 'Worth knowing' },
+  moreCautions: (count) => `${count} more worth knowing`,
+  insteadLead: 'Instead:',
   lang: 'en-GB',
   title: 'Look',
   skip: 'leave out',
