@@ -8,7 +8,7 @@ import { NOTHING_TOLD } from '../scraps/profile.ts';
 import { canRules } from './can.ts';
 import type { MildRule, Rule, Values } from './rule.ts';
 
-/** A pour as the eaters ask of it. */
+/** A pour as the eaters ask of it. @arithmetic renaming */
 export function eatingAskOf(order: PourOrder): EatingAsk {
   return {
     crop: order.grows ?? order.crop,
@@ -159,7 +159,7 @@ const OTHERS = new Set([
 ]);
 const OF_THE_HOUR = /^(hour|spray|pour)-/;
 
-/** Whether a rule guards those who eat: a feed that overrode one marks its bed. A rule nobody here knows is taken for one. */
+/** Whether a rule guards those who eat: a feed that overrode one marks its bed. A rule nobody here knows is taken for one. @practice our caution, no source */
 export function guardsEaters(rule: string): boolean {
   return !(OTHERS.has(rule) || OF_THE_HOUR.test(rule));
 }

@@ -109,6 +109,102 @@ describe('a bed fed from a batch', () => {
   });
 });
 
+describe('what went into the batch, and who eats', () => {
+  const rake = recorder({ seed: 5 });
+  const area = { typed: '4 m2', areaM2: 4 };
+  const bedOf = (name: string, crop: string, eaten: 'raw-leaf' | 'raw-fruit' | 'cooked') =>
+    rake.did('bed.described', '2026-05-01', { name, area, crop, eaten });
+  const lettuce = bedOf('Lettuce', 'lettuce', 'raw-leaf');
+  const tomato = bedOf('Tomato', 'tomatoes', 'raw-fruit');
+  const kale = bedOf('Kale', 'kale', 'cooked');
+  const potato = bedOf('Potato', 'potatoes', 'cooked');
+  const beds = [lettuce, tomato, kale, potato];
+  const batch = (of: object) => {
+    const filled = rake.did('peg.filled', '2026-06-01', {
+      peg: 7,
+      water: [{ volume: litres(6), source: 'tap' }],
+      temperatureC: 20,
+      ...of,
+    });
+    const look = (on: string, ph: number) =>
+      rake.did('peg.looked', on, { batch: filled.id, acidity: meter(ph), smell: 'sour', temperatureC: 20 });
+    const looks = [look('2026-06-03', 3.9), look('2026-06-05', 3.8), look('2026-06-11', 3.8)];
+    const strained = rake.did('peg.strained', '2026-06-11', { batch: filled.id, drained: litres(5), rest: 'nothing' });
+    const poured = (more: object) =>
+      beds.map((bed) =>
+        rake.did('bed.fed', '2026-06-12', {
+          bed: bed.id,
+          from: [{ batch: filled.id, volume: litres(0.2) }],
+          poured: litres(8),
+          way: 'soil',
+          ...more,
+        }),
+      );
+    return (more: object = {}) => [...beds, filled, ...looks, strained, ...poured(more)];
+  };
+  const answers = (entries: readonly Entry[], now = '2026-06-13T09:00') =>
+    new Map(pickList({ plot: fold(entries), now }).map((one) => [one.name, one]));
+  const plain = batch({});
+  const roof = batch({ water: [{ volume: litres(6), source: 'butt' }] });
+  const manure = batch({ parts: [{ material: 'horse-manure', mass: { typed: '1 kg', massKg: 1 } }] });
+
+  it('lets a held batch of plants be picked after 14 days, and cooks what is cooked', () => {
+    const said = answers(plain());
+    expect(said.get('Lettuce')).toMatchObject({ tillOn: '2026-06-26', why: 'held-raw' });
+    expect(said.get('Kale')?.answer).toBe('cook');
+  });
+
+  it('waits after roof water: 120 days where it touches the soil, 90 where it is staked, none where it is cooked', () => {
+    // 12 June + 120 days = 10 October, + 90 = 10 September (date -d).
+    const said = answers(roof());
+    expect(said.get('Lettuce')).toMatchObject({ tillOn: '2026-10-10', why: 'animal-origin-possible' });
+    expect(said.get('Tomato')).toMatchObject({ tillOn: '2026-09-10', source: 'our-caution' });
+    expect(said.get('Kale')?.answer).toBe('cook');
+    expect(said.get('Tomato')?.waitsFor?.animalWhy).toEqual(['open-water']);
+  });
+
+  it('waits with cooked beds too after manure, and says cook once the days have passed', () => {
+    const said = answers(manure());
+    expect(said.get('Kale')).toMatchObject({ answer: 'wait', tillOn: '2026-10-10', why: 'animal-origin' });
+    expect(answers(manure(), '2026-10-10T09:00').get('Kale')).toMatchObject({
+      answer: 'cook',
+      why: 'waited-long-enough',
+    });
+  });
+
+  it('counts the water of the can, where it was told', () => {
+    const butt = rake.did('water.reported', '2026-05-01', { source: 'butt' });
+    expect(answers([butt, ...plain({ water: butt.id })]).get('Tomato')?.why).toBe('animal-origin-possible');
+  });
+
+  it('waits longer at once where food is sold, and counts kale as raw but potatoes as cooked', () => {
+    const sells = rake.did('plot.described', '2026-06-13', { sells: true });
+    const said = answers([...plain(), sells]);
+    expect(said.get('Tomato')).toMatchObject({ tillOn: '2026-09-10', why: 'sold-untreated', source: 'cfr-21-112' });
+    expect(said.get('Kale')).toMatchObject({ answer: 'wait', tillOn: '2026-10-10' });
+    expect(said.get('Potato')?.answer).toBe('cook');
+  });
+
+  it('waits longest for a feed whose guard was overridden, with its reason, and not for a passed heat', () => {
+    const passed = (rule: string) => ({ overrode: [{ rule, reason: 'nobody else about' }] });
+    const marked = answers(plain(passed('bed-gets-none')));
+    expect(marked.get('Tomato')).toMatchObject({ answer: 'wait', tillOn: '2026-10-10', why: 'overridden' });
+    expect(marked.get('Kale')?.answer).toBe('wait');
+    expect(marked.get('Tomato')?.overridden[0]?.overrode).toEqual([
+      { rule: 'bed-gets-none', reason: 'nobody else about' },
+    ]);
+    expect(answers(plain(passed('hour-hot'))).get('Tomato')).toMatchObject({ why: 'held-raw', overridden: [] });
+    expect(answers(plain(passed('a-rule-of-tomorrow'))).get('Tomato')?.why).toBe('overridden');
+  });
+
+  it('waits longest where someone of weak immunity eats, and 21 days where a class does', () => {
+    const immune = rake.did('plot.described', '2026-06-13', { present: ['immune-weak'] });
+    const school = rake.did('plot.described', '2026-06-13', { school: true });
+    expect(answers([...plain(), immune]).get('Lettuce')).toMatchObject({ tillOn: '2026-10-10', why: 'immune-weak' });
+    expect(answers([...plain(), school]).get('Lettuce')).toMatchObject({ tillOn: '2026-07-03', why: 'school' });
+  });
+});
+
 describe('a date from its day', () => {
   it.each([
     // Days from 1 January 1970 by the POSIX day count: date -d @(days·86400).
