@@ -110,3 +110,56 @@ export function keptOffIn(text: string): readonly { readonly word: string; reado
 const patterns = Object.entries(keptOff).flatMap(([reason, words]) =>
   words.map((word) => ({ reason, pattern: new RegExp(`(?<![\\w-])${word.replaceAll(' ', '\\s+')}(?![\\w-])`, 'i') })),
 );
+
+/** What nobody here can claim of a feed, a bed or a harvest, in the languages of the screens. Whole words, any case. */
+export const claims: Readonly<Record<string, readonly string[]>> = {
+  en: ['safe', 'safely', 'safer', 'safest', 'sterile', 'sterilized', 'sterilised', 'proven', 'organic', 'organically'],
+  de: [
+    ...[
+      'sicher',
+      'sichere',
+      'sicherer',
+      'sicheren',
+      'sicheres',
+      'sicherem',
+      'steril',
+      'sterile',
+      'sterilen',
+      'steriler',
+    ],
+    ...['steriles', 'keimfrei', 'keimfreie', 'bewiesen', 'bewiesene', 'bewiesenen', 'erwiesen', 'nachweislich'],
+    ...['bio', 'biologisch', 'biologische', 'biologischen', 'biologischer', 'ökologisch', 'unbedenklich', 'garantiert'],
+  ],
+};
+
+/** One passage that may hold such a word, and why it claims nothing. */
+export interface Unclaimed {
+  /** A file of the code or of the data. */
+  readonly file: string;
+  /** Enough of the passage to know it by. */
+  readonly passage: string;
+  readonly reason: string;
+}
+
+/** The claiming words of a text, in any language. */
+export function claimsIn(text: string): readonly string[] {
+  return claimPatterns.flatMap((pattern) => pattern.exec(text)?.[0].toLowerCase() ?? []);
+}
+
+// Letters of every language count as letters, so that no word is found inside a longer one.
+const claimPatterns = [...new Set(Object.values(claims).flat())].map(
+  (word) => new RegExp(`(?<![\\p{L}\\p{N}_-])${word}(?![\\p{L}\\p{N}_-])`, 'iu'),
+);
+
+/** One line for each text of a file that claims what nobody here can; the texts themselves are found elsewhere. */
+export function claimFaults(
+  file: string,
+  texts: readonly string[],
+  allowed: readonly Unclaimed[] = [],
+): readonly string[] {
+  return texts.flatMap((text) =>
+    claimsIn(text)
+      .filter(() => !allowed.some((one) => one.file === file && text.includes(one.passage)))
+      .map((word) => `${file} says "${word}" in: ${text.replace(/\s+/g, ' ').trim().slice(0, 160)}`),
+  );
+}

@@ -3,7 +3,7 @@
 import { parse as parseCsv } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { codeUnder, filesUnder } from './code.ts';
-import { type Exception, keptOffIn, shownIn, wordFaults } from './prose.ts';
+import { claimFaults, claimsIn, type Exception, keptOffIn, shownIn, type Unclaimed, wordFaults } from './prose.ts';
 
 /** Each line needs its reason; a line that nothing needs any more is a fault. */
 const EXCEPTIONS: readonly Exception[] = [
@@ -55,6 +55,115 @@ describe('what the faces say', () => {
       expect(said).toEqual([]);
     },
   );
+});
+
+/** Columns of the tables that no screen shows. */
+const NEVER_SHOWN: readonly string[] = ['id', 'address', 'licence', 'seen_on'];
+
+/** Passages that hold a claiming word and claim nothing. A line that nothing needs any more is a fault. */
+const UNCLAIMED: readonly Unclaimed[] = [
+  {
+    file: 'src/engine/working/water.ts',
+    passage: 'water with much organic matter',
+    reason: 'matter that once lived, as chemists say; nothing is said of how it was grown',
+  },
+  {
+    file: 'src/words/en/water.ts',
+    passage: 'US organic rule for raw manure',
+    reason: 'names the regulation that the days are borrowed from',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'organic materials of orange peel',
+    reason: 'title of a publication, as printed',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'Garden Organic',
+    reason: 'name of an author and publisher',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'Organic lawn clipping silage',
+    reason: 'title of a publication, as printed',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'National Organic Standards Board',
+    reason: 'name of an author of sources',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'Liquid organic fertilizer production',
+    reason: 'title of a publication, as printed',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'Journal of Recycling of Organic Waste',
+    reason: 'name of a journal that published it',
+  },
+];
+
+/** Every text of the program, whichever floor it stands on, and every cell of the data. */
+const texts: readonly { readonly file: string; readonly texts: readonly string[] }[] = [
+  ...codeUnder('src').map((source) => ({ file: source.file, texts: shownIn(source).map(({ text }) => text) })),
+  ...filesUnder(['src'], /\.(html|svg|webmanifest)$/).map(({ file, text }) => ({
+    file,
+    texts: [text.replace(/<[^>]*>/g, ' ')],
+  })),
+  ...filesUnder(['data'], /\.csv$/).map(({ file, text }) => ({
+    file,
+    texts: (parseCsv(text, { columns: true }) as readonly Record<string, string>[]).flatMap((row) =>
+      Object.entries(row).flatMap(([column, cell]) => (NEVER_SHOWN.includes(column) ? [] : [cell])),
+    ),
+  })),
+];
+
+describe('what is claimed', () => {
+  it('is read from every floor, from the page, and from every table', () => {
+    const from = (pattern: RegExp) => texts.filter(({ file, texts: said }) => pattern.test(file) && said.length > 0);
+    for (const floor of ['engine', 'words/en', 'words/de', 'tasks', 'journal', 'web', 'cli']) {
+      expect(from(new RegExp(`^src/${floor}/`)).length, floor).toBeGreaterThan(0);
+    }
+    expect(from(/\.html$/).length).toBeGreaterThan(0);
+    expect(from(/^data\/(materials|excluded|sources)\.csv$/)).toHaveLength(3);
+  });
+
+  it('is nothing safe, sterile, proven or organic, in any language of the screens', () => {
+    expect(texts.flatMap(({ file, texts: said }) => claimFaults(file, said, UNCLAIMED))).toEqual([]);
+  });
+
+  it('has no line on the list of passages that nothing needs, and none without its reason', () => {
+    const idle = UNCLAIMED.filter(
+      ({ file, passage }) =>
+        !texts.some(
+          (one) => one.file === file && one.texts.some((text) => text.includes(passage) && claimsIn(text)[0]),
+        ),
+    );
+    expect(idle).toEqual([]);
+    expect(UNCLAIMED.filter(({ reason }) => !/\w+ \w+ \w+/.test(reason))).toEqual([]);
+  });
+
+  it.each(['It is safe.', 'ORGANIC feed', 'proven, by us', 'Das ist sicher.', 'bio', 'ökologisch', 'a “sterile” jar'])(
+    'is found in "%s"',
+    (text) => {
+      expect(claimFaults('a.ts', [text])).toHaveLength(1);
+    },
+  );
+
+  it.each(['unsafe', 'inorganic', 'Versicherung', 'sichern', 'organic-matter', 'biology', 'improvement', 'Biomüll'])(
+    'is not found in "%s"',
+    (text) => {
+      expect(claimFaults('a.ts', [text])).toEqual([]);
+    },
+  );
+
+  it('is let pass in its own file and passage alone', () => {
+    const allowed = [{ file: 'a.ts', passage: 'Board of Organic Rules', reason: 'the name of a publisher' }];
+    expect(claimFaults('a.ts', ['by the Board of Organic Rules'], allowed)).toEqual([]);
+    expect(claimFaults('b.ts', ['by the Board of Organic Rules'], allowed)).toHaveLength(1);
+    expect(claimFaults('a.ts', ['our organic feed'], allowed)).toHaveLength(1);
+  });
 });
 
 describe('the rule on words', () => {

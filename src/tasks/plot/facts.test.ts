@@ -6,6 +6,7 @@ import {
   bedStrips,
   countriesOf,
   firstSteps,
+  madeStricter,
   readKeyholder,
   readThing,
   readWater,
@@ -132,5 +133,21 @@ describe('the first steps', () => {
     const me = recorder();
     const told = me.did('plot.described', '2026-05-01', { present: ['children'], poisonLine: '000' });
     expect(wantsPoisonLine(fold([told]))).toBe(false);
+  });
+});
+
+describe('what the answers make stricter', () => {
+  const plotOf = (body: Parameters<ReturnType<typeof recorder>['did']>[2]) =>
+    fold([recorder({ by: 'Rake' }).did('plot.described', '2026-05-01', body as never)]);
+  it('is nothing where nothing was told, or where the answers allow', () => {
+    expect(madeStricter(plotOf({ name: 'Hedge End' }))).toEqual([]);
+    expect(madeStricter(plotOf({ sells: false, kitchenScraps: true }))).toEqual([]);
+  });
+  it('is one line for each answer that changes something', () => {
+    const told = plotOf({ sells: true, school: true, kitchenScraps: false, present: ['hens', 'immune-weak', 'dog'] });
+    const lines = madeStricter(told);
+    expect(lines).toHaveLength(6);
+    expect(new Set(lines).size).toBe(6);
+    expect(lines[0]).toMatch(/sold/);
   });
 });

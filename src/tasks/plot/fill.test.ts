@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { kinds } from '#journal/kinds/index.ts';
-import { gardenEntries } from '../demo/garden.ts';
+import { recorder } from '../../../test/scenarios/recorder.ts';
+import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
 import { type FillAsk, fillAnswer, fillBody, fillOffers, firstLooks } from './fill.ts';
 
 const WEIGHED = '2026-06-09T20:00';
@@ -130,5 +131,47 @@ describe('the first looks', () => {
   });
   it('where no warmth is known are daily, as for a warm one', () => {
     expect(firstLooks('2026-06-10', undefined).map(({ day }) => day)).toEqual([0, 1]);
+  });
+});
+
+describe('a stop at filling', () => {
+  const seeded: FillAsk = { ...peg14, parts: [...peg14.parts, { material: 'seeded-weeds', actual: kg(0.3) }] };
+  const passed = { 'seeds-in-the-liquid': 'The bed it goes on is hoed anyway.' };
+  it('keeps it from being pegged, unless a reason in words passes it and it is a matter of judgement', () => {
+    expect(answered(seeded).stops.map(({ rule, override }) => [rule, override])).toEqual([
+      ['seeds-in-the-liquid', 'reason'],
+    ]);
+    expect(answered({ ...seeded, passed: { 'seeds-in-the-liquid': 'yes' } }).stops).toHaveLength(1);
+    const over = answered({ ...seeded, passed });
+    expect(over.stops).toEqual([]);
+    expect(over.overrode).toEqual([{ rule: 'seeds-in-the-liquid', reason: passed['seeds-in-the-liquid'] }]);
+    const body = fillBody(seeded, { peg: 17, overrode: over.overrode });
+    expect(kinds['peg.filled'].newest.safeParse(body).success).toBe(true);
+    expect(body.overrode).toEqual(over.overrode);
+  });
+  it('stands whatever is said against it where people would be harmed', () => {
+    const tight = answered({ ...peg14, lid: 'tight', passed: { 'lid-tight-no-vent': 'It held well the last time.' } });
+    expect(tight.stops.map(({ rule }) => rule)).toEqual(['lid-tight-no-vent']);
+    expect(tight.overrode).toEqual([]);
+  });
+});
+
+describe('what stands around a filling', () => {
+  const rules = (ask: FillAsk, on = plot) => {
+    const answer = fillAnswer(on, ask);
+    return answer.ok ? answer.value.cautions.map(({ rule }) => rule) : [];
+  };
+  it('asks for a cloth over an open pail, and not over one with a lid', () => {
+    expect(rules({ ...peg14, lid: 'none' })).toContain('vessel-open-to-insects');
+    expect(rules(peg14)).not.toContain('vessel-open-to-insects');
+  });
+  it('keeps hens off where kitchen scraps go in', () => {
+    const hens = fold([
+      ...gardenEntries('2026-06-09'),
+      recorder({ by: 'Rake', plot: DEMO_PLOT, seed: 77 }).did('plot.described', '2026-06-09', { present: ['hens'] }),
+    ]);
+    expect(rules(peg14, hens)).toContain('fill-hens-about');
+    const garden = { ...peg14, parts: peg14.parts.slice(0, 1) };
+    expect(rules(garden, hens)).not.toContain('fill-hens-about');
   });
 });

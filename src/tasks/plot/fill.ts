@@ -2,10 +2,6 @@
 // and the act itself with its plan beside it. The answer is the word `fit`; how the sheet asks for it is the screen's.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
-import { fillAirRules } from '#engine/rules/care.ts';
-import { fillProfileRules } from '#engine/rules/profile.ts';
-import { judge } from '#engine/rules/rule.ts';
-import { insectRules } from '#engine/rules/vessel.ts';
 import { judgeBatch } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
 import type { State } from '#engine/souring/reason.ts';
@@ -16,13 +12,10 @@ import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import type { Lot } from '#journal/parts/stock.ts';
-import { careCautions } from '#words/en/care.ts';
-import { profileCautions } from '#words/en/profile.ts';
-import { type Caution, isReason, spoken } from '../caution.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { onDay } from './dates.ts';
-import { profileOf } from './profile.ts';
+import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
 import { stateAt } from './shelf.ts';
 
 /** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
@@ -220,20 +213,12 @@ export interface FillAsk {
   readonly passed?: Readonly<Record<string, string>> | undefined;
 }
 
-/** A stop passed over, as the act keeps it. */
-export type Overrode = NonNullable<Body<'peg.filled'>['overrode']>[number];
-
-export interface FillAnswer {
+export interface FillAnswer extends FillJudged {
   readonly fit: FitResult;
   /** Things not weighed yet that the answer counts as planned. */
   readonly asPlanned: number;
   /** The acid the water takes up was not told: counted as hard. */
   readonly alkalinityUntold: boolean;
-  /** What the recipe, the lid and those who are about make the rules say. */
-  readonly cautions: readonly Caution[];
-  /** Stops that keep it from being pegged; those passed over with a reason are not among them. */
-  readonly stops: readonly Caution[];
-  readonly overrode: readonly Overrode[];
 }
 
 export type Filled =
@@ -247,44 +232,15 @@ export type Filled =
 export function fillAnswer(plot: Plot, ask: FillAsk): Filled {
   const answer = fit(questionOf(plot, ask));
   if (!answer.ok) return answer;
-  const cautions = [...answer.value.cautions, ...aroundIt(plot, ask, answer.value)];
-  const stops = cautions.filter(({ level }) => level === 'stop');
-  const overrode = overrodeOf(stops, ask.passed);
-  const isPassed = ({ rule }: Caution) => overrode.some((one) => one.rule === rule);
   return {
     ok: true,
     value: {
       fit: withStarter(answer.value, ask),
       asPlanned: asPlanned(ask),
       alkalinityUntold: ask.water.alkalinityMeqPerL === undefined,
-      cautions,
-      stops: stops.filter((one) => !isPassed(one)),
-      overrode,
+      ...judgedFill(plot, ask, answer.value),
     },
   };
-}
-
-/** The open vessel, the air of its room, and who is about. */
-function aroundIt(plot: Plot, ask: FillAsk, { sugar }: FitResult): readonly Caution[] {
-  const groupOf = (id: string | undefined) => (id === undefined ? undefined : material(id)?.group);
-  const kitchenScraps = ask.parts.some((part) => {
-    const lot = part.lot === undefined ? undefined : plot.lots.get(part.lot)?.act.body;
-    return groupOf(part.material ?? lot?.material) === 'kitchen' || (lot?.origin ?? 'garden') !== 'garden';
-  });
-  const findings = [
-    ...judge(insectRules, { lid: ask.lid }),
-    ...judge(fillProfileRules, { profile: profileOf(plot), kitchenScraps }),
-    ...judge(fillAirRules, { hexoseG: sugar.addedHexoseG }),
-  ];
-  return spoken(findings, careCautions, profileCautions);
-}
-
-function overrodeOf(stops: readonly Caution[], passed: FillAsk['passed']): readonly Overrode[] {
-  const rules = new Set(stops.flatMap(({ rule, override }) => (override === 'reason' ? [rule] : [])));
-  return [...rules].flatMap((rule) => {
-    const reason = passed?.[rule]?.trim();
-    return isReason(reason) ? [{ rule, reason }] : [];
-  });
 }
 
 /** The workings of the answer. */

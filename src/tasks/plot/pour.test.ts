@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { bedFed } from '#journal/kinds/beds.ts';
 import { can } from '#tasks/can.ts';
-import { gardenEntries } from '#tasks/demo/garden.ts';
+import { DEMO_PLOT, gardenEntries } from '#tasks/demo/garden.ts';
 import { litres, recorder } from '../../../test/scenarios/recorder.ts';
 import { liquidsOf } from './liquid.ts';
+import { passedOverOn } from './passed-over.ts';
 import { cansOf, fedBody, fillsFor, jugLevelMm, type PourAsk, pourCard, readCanSize } from './pour.ts';
 import { typedChoice } from './strength.ts';
 
@@ -153,6 +154,71 @@ describe('the entry of a bed fed', () => {
     // Undiluted, 11.52 L are wanted and 6.3 L were bottled.
     expect(little.enough).toBe(false);
     expect(card.enough).toBe(true);
+  });
+});
+
+describe('a stop that is a matter of judgement', () => {
+  // The Shed bed gets no feed: so the plot says. Its crop is cleared and beans are cooked, so nothing else bars it.
+  const { did } = recorder({ by: 'Rake', plot: DEMO_PLOT, seed: 77 });
+  const shed = bedOf('S');
+  const beans = did('bed.planted', '2026-06-25', { bed: shed, act: 'planted', crop: 'beans', eaten: 'cooked' });
+  const entries = [...gardenEntries(ON), beans];
+  const replanted = fold(entries);
+  const passed = { 'bed-gets-none': 'The lettuce is gone and beans grow here.' };
+  const of = (more: Partial<PourAsk> = {}) => pourCard({ ...ask('S', more), plot: replanted });
+
+  it('bars the dose, and says that a reason would give it', () => {
+    const card = of();
+    expect([card.missing, card.passable, card.cans]).toEqual(['reasons', true, []]);
+    expect(card.barred.map(({ rule, override }) => [rule, override])).toEqual([['bed-gets-none', 'reason']]);
+  });
+  it.each(['', 'x', 'just because'])('is not passed by "%s"', (reason) => {
+    expect(of({ passed: { 'bed-gets-none': reason } }).cans).toEqual([]);
+  });
+  it('is passed by a reason in words, which the entry keeps and the bed is marked with until it is planted anew', () => {
+    const card = of({ passed });
+    expect(card.missing).toBeUndefined();
+    const body = fedBody(card, [1]);
+    if (body === undefined) throw new Error('nothing poured');
+    const kept = { rule: 'bed-gets-none', reason: passed['bed-gets-none'] };
+    expect(body.overrode).toEqual([kept]);
+    expect(bedFed.safeParse(body).success).toBe(true);
+    const fed = did('bed.fed', ON, body);
+    const marked = fold([...entries, fed]);
+    const bed = marked.beds.get(shed);
+    expect(bed && passedOverOn(marked, bed)).toEqual([{ ...kept, on: ON }]);
+    const anew = fold([...entries, fed, did('bed.planted', '2026-06-27', { bed: shed, act: 'sown', crop: 'rocket' })]);
+    const sown = anew.beds.get(shed);
+    expect(sown && passedOverOn(anew, sown)).toEqual([]);
+  });
+  it('does not give way where a stop without override stands beside it', () => {
+    const weak = did('plot.described', '2026-06-25', { present: ['immune-weak'] });
+    const raw = fold([...gardenEntries(ON), weak]);
+    const card = pourCard({ ...ask('S', { passed }), plot: raw });
+    expect(card.barred.map(({ rule }) => rule)).toContain('pour-eaten-by-weak');
+    expect([card.passable, card.cans]).toEqual([false, []]);
+  });
+  it('leaves no mark where only a hold was shown', () => {
+    const dry = fedBody(pourCard(ask('M', { soil: 'dry' })), [1]);
+    if (dry === undefined) throw new Error('nothing poured');
+    const marked = fold([...gardenEntries(ON), did('bed.fed', ON, dry)]);
+    const bed = marked.beds.get(bedOf('M'));
+    expect(dry.overrode).toHaveLength(1);
+    expect(bed && passedOverOn(marked, bed)).toEqual([]);
+  });
+});
+
+describe('a plot that sells', () => {
+  it('holds on a bed eaten raw, by the published rule, and says nothing on a cooked one', () => {
+    const { did } = recorder({ by: 'Rake', plot: DEMO_PLOT, seed: 77 });
+    const sells = fold([...gardenEntries(ON), did('plot.described', '2026-06-25', { sells: true })]);
+    const rules = (tag: string, from = sells) => {
+      const card = pourCard({ ...ask(tag, { nextPick: { [bedOf(tag)]: 'later' } }), plot: from });
+      return [...card.barred, ...card.beware].map(({ rule }) => rule);
+    };
+    expect(rules('G')).toContain('pour-food-sold');
+    expect(rules('M')).not.toContain('pour-food-sold');
+    expect(rules('G', plot)).not.toContain('pour-food-sold');
   });
 });
 

@@ -2,7 +2,7 @@
 
 import { For } from 'solid-js';
 import type { Caution } from '#tasks/caution.ts';
-import type { Overrode } from '#tasks/plot/fill.ts';
+import type { Overrode } from '#tasks/plot/fill-cautions.ts';
 import { passableNames, passWords } from '#words/en/profile.ts';
 import { PassOver } from '../parts/pass-over.tsx';
 

@@ -4,10 +4,13 @@ import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules, hourRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
 import { eatingRules } from '#engine/rules/eating.ts';
+import { pourProfileRules } from '#engine/rules/profile.ts';
 import { canCard as english } from '../en/can-card.ts';
 import { canCard as german } from './can-card.ts';
 
-const ids = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...hourRules].map(({ id }) => id);
+const rules = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...pourProfileRules, ...hourRules];
+const ids = rules.map(({ id }) => id);
+const stops = rules.filter(({ level }) => level === 'stop');
 
 describe('the can card in two languages', () => {
   it.each([
@@ -17,6 +20,15 @@ describe('the can card in two languages', () => {
     for (const id of ids) {
       const said = (words.cautions as Record<string, (values: object) => string>)[id]?.({ peg: 14, days: 14, n: 40 });
       expect(said, id).toMatch(/\w{3}/);
+    }
+  });
+  it.each([
+    ['English', english],
+    ['German', german],
+  ])('says what to do instead of every stop, and names those that a reason may pass, in %s', (_, words) => {
+    for (const { id, override } of stops) {
+      expect(words.instead[id], id).toMatch(/\w{3}.*\.$/);
+      expect(words.passable[id] !== undefined, id).toBe(override === 'reason');
     }
   });
   it('has as many steps in both, five at most', () => {
