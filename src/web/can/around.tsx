@@ -77,9 +77,10 @@ export function Holds(props: {
           </div>
         )}
       </For>
-      <Show when={others().length > 0} fallback={<p>{words().noHolds}</p>}>
-        <Reasons findings={others()} words={words()} />
+      <Show when={props.card.beware.length === 0 && props.card.passedOver.length === 0}>
+        <p>{words().noHolds}</p>
       </Show>
+      <Reasons findings={others()} words={words()} />
       <p class="use-today">
         <b>{words().useToday}</b>
       </p>

@@ -12,5 +12,5 @@ export function Reasons(props: {
   readonly apart?: boolean;
 }) {
   const said = () => spokenWith(props.findings, props.words.cautions, props.words.instead);
-  return <CautionList cautions={said()} words={props.words} apart={props.apart === true} />;
+  return <CautionList cautions={said()} words={props.words} apart={props.apart === true} quiet />;
 }

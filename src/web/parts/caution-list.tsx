@@ -5,6 +5,7 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Level } from '#engine/rules/rule.ts';
 import { type Caution, onSheet } from '#tasks/caution.ts';
 import { cautionWords } from '#words/en/care.ts';
+import '../styles/cautions.css';
 import { useCautionPlace } from './caution-places.ts';
 import { LevelMark } from './marks.tsx';
 
@@ -21,6 +22,8 @@ export function CautionList(props: {
   readonly linked?: boolean;
   /** In a fold of its own: it neither counts nor is counted on the sheet. */
   readonly apart?: boolean;
+  /** Notes are folded too: for hands that are wet. */
+  readonly quiet?: boolean;
   readonly words?: CautionListWords;
 }) {
   const mine = () => props.cautions;
@@ -28,10 +31,12 @@ export function CautionList(props: {
   const words = () => props.words ?? cautionWords;
   const parted = createMemo(() => {
     const { here, all } = place();
-    return onSheet(
+    const { open, folded } = onSheet(
       here,
       all.map((one) => one()),
     );
+    const isQuiet = ({ level }: Caution) => props.quiet === true && level === 'note';
+    return { open: open.filter((one) => !isQuiet(one)), folded: [...folded, ...open.filter(isQuiet)] };
   });
   const lines = (cautions: readonly Caution[]) => (
     <For each={cautions}>{(one) => <CautionLine caution={one} linked={props.linked} words={words()} />}</For>
