@@ -13,7 +13,7 @@ import { type Bottle, bottlesOf, takenByFeeds } from './parts/bottles.ts';
 import { type CanFacts, described, type PlotFacts, type VesselFacts } from './parts/described.ts';
 import { feedsOf } from './parts/feeds.ts';
 import { closed, samePegs } from './parts/pegs.ts';
-import { type Lot, stockOf } from './parts/stock.ts';
+import { answeredByBeans, type Lot, stockOf, testsByLot } from './parts/stock.ts';
 import { startersOf, usedOf } from './parts/used.ts';
 import type { Question } from './question.ts';
 import { standing, type Waiting } from './standing.ts';
@@ -70,7 +70,8 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
   const { facts, beds, vessels, cans } = described(by, lineOf, waiting);
   const lotActs = by('scraps.weighed');
   const lots = new Map<string, ActOf<'scraps.weighed'>>();
-  for (const act of lotActs) lots.set(act.id, act);
+  const tests = testsByLot(by('lot.tested'), lineOf);
+  for (const act of lotActs) lots.set(act.id, answeredByBeans(act, tests.get(act.id)));
   const around = { lots, lineOf, days: daysIn(facts.timeZone), answers, waiting, questions };
   const open = runBatches(acts.filter(isPegAct), around);
   const feeds = feedsOf(by('bed.fed'), answers, questions);
@@ -106,7 +107,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     vessels,
     cans,
     waters: by('water.reported'),
-    lots: stockOf(lotActs, by('lot.tested'), used, around),
+    lots: stockOf(lotActs, by('lot.tested'), used, { ...around, facts }),
     products: by('product.bought'),
     batches,
     bottles,

@@ -27,6 +27,7 @@ const slips = examplesOf(slipRules, {
     slip({ treated: 'yes', weedkiller: 'other', labelAllows: 'yes' }),
     slip({ treated: 'yes', weedkiller: 'other', labelAllows: 'no' }),
   ],
+  'slip-beans-harmed': [slip({ beans: 'harmed' }), slip({ beans: 'clear' })],
   'slip-treatment-unknown': [slip({ treated: undefined }), fine],
   'slip-site-forbids': [
     slip({ whose: 'neighbour', site: { outside: 'forbidden' } }),

@@ -95,6 +95,13 @@ export const slipRules: readonly Rule<SlipSituation>[] = [
     looksAt: 'another weedkiller, whose label lets the clippings go',
     speaksFor: 'general',
   }),
+  stop('none', {
+    id: 'slip-beans-harmed',
+    source: 'wsu-bioassay',
+    locator: 'general procedures',
+    looksAt: 'the bean test of the lot: harm in the test pots',
+    speaksFor: 'general',
+  }),
   hold({
     id: 'slip-treatment-unknown',
     source: 'wsu-bioassay',
@@ -198,6 +205,14 @@ export function judgeSlip(situation: SlipSituation): SlipJudgement {
   const findings = [...judge(asked, situation), ...fromTable];
   const decides = deciding(answer, outcome, situation.slip, fromTable);
   return { outcome, ...decides, findings };
+}
+
+/**
+ * The outcome of `judgeSlip` without its findings, for whoever folds thousands of lots.
+ * @practice the strictest of all answers
+ */
+export function outcomeOf(slip: SourceSlip): SlipOutcome {
+  return stricterOutcome(answerSlip(slip).outcome, tableOutcome(slip));
 }
 
 function deciding(

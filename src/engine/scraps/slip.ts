@@ -20,6 +20,7 @@ export type SlipGoes =
   | 'household-bin'
   | 'plant-health-rules'
   | 'back-home'
+  | 'pile-apart'
   | 'ask-the-site';
 
 export interface SourceSlip {
@@ -42,6 +43,8 @@ export interface SourceSlip {
   readonly excluded?: readonly string[] | undefined;
   /** What the site says; missing where no site was told of. */
   readonly site?: SiteRules | undefined;
+  /** What a bean test of the lot showed; missing where none was read, or none that decides. */
+  readonly beans?: 'clear' | 'harmed' | undefined;
 }
 
 export type SiteAnswer = 'allowed' | 'forbidden' | 'unknown';
@@ -51,6 +54,8 @@ export interface SiteRules {
   readonly outside: SiteAnswer;
   /** Of kitchen scraps, where it speaks of them by themselves. */
   readonly kitchen?: SiteAnswer | undefined;
+  /** Of cooked food and what was on a plate. */
+  readonly cooked?: SiteAnswer | undefined;
 }
 
 /** One answer of the slip that keeps a lot from the pail. */
@@ -68,6 +73,8 @@ export interface SlipAnswer {
 }
 
 const ORDER: readonly SlipOutcome[] = ['in', 'compost-only', 'set-aside', 'out'];
+/** The row of the materials table for cooked food. */
+const COOKED = 'cooked-food';
 /** Groups of the materials table that weedkiller comes in with, wherever they were got. */
 const FROM_FIELDS = ['clippings', 'hay-straw', 'manure', 'compost'];
 
@@ -78,6 +85,7 @@ export function stricterOutcome(a: SlipOutcome, b: SlipOutcome): SlipOutcome {
 
 /**
  * What a slip says of its lot: the strictest place that any of its answers gives, with every reason.
+ * A clear bean test answers the reasons that wait for one, and no other.
  * Limits: it judges what was written, not what lies in the bag; no test of beans answers for poison or disease.
  * @practice the order in is softer than heap only, than set aside, than out
  */
@@ -89,7 +97,10 @@ export function answerSlip(slip: SourceSlip): SlipAnswer {
     ...condition(slip),
     ...species(slip),
     ...excludedOf(slip).map(excludedReason),
-  ].sort((a, b) => ORDER.indexOf(b.outcome) - ORDER.indexOf(a.outcome));
+    ...harmedBeans(slip),
+  ]
+    .filter(({ goes }) => !(slip.beans === 'clear' && goes === 'bean-test'))
+    .sort((a, b) => ORDER.indexOf(b.outcome) - ORDER.indexOf(a.outcome));
   return { outcome: reasons[0]?.outcome ?? 'in', reasons };
 }
 
@@ -124,14 +135,23 @@ function grownToEat({ from, material: id }: SourceSlip): boolean {
 }
 
 /** What the site says of this lot: of what grew on it, always allowed. */
-function siteAnswer({ whose, from, site }: SourceSlip): SiteAnswer {
+function siteAnswer(slip: SourceSlip): SiteAnswer {
+  const { whose, from, site } = slip;
   const ownGround = from === 'garden' && (whose === 'own' || whose === 'shared');
   if (site === undefined || ownGround) return 'allowed';
   const kitchen = site.kitchen ?? site.outside;
-  if (from === 'kitchen') return kitchen;
+  if (from === 'kitchen') return isCooked(slip) && site.cooked === 'forbidden' ? 'forbidden' : kitchen;
   if (from !== 'unknown') return site.outside;
   const both = [site.outside, kitchen];
   return both.includes('forbidden') ? 'forbidden' : both.includes('unknown') ? 'unknown' : 'allowed';
+}
+
+function isCooked({ kitchen: state, material: id }: SourceSlip): boolean {
+  return state === 'cooked' || state === 'plate' || id === COOKED;
+}
+
+function harmedBeans({ beans }: SourceSlip): readonly SlipReason[] {
+  return beans === 'harmed' ? [{ rule: 'slip-beans-harmed', outcome: 'out', goes: 'pile-apart' }] : [];
 }
 
 function place(slip: SourceSlip): readonly SlipReason[] {
@@ -149,7 +169,9 @@ function place(slip: SourceSlip): readonly SlipReason[] {
   return found;
 }
 
-function kitchen({ from, kitchen: state }: SourceSlip): readonly SlipReason[] {
+function kitchen({ from, kitchen: state, material: id }: SourceSlip): readonly SlipReason[] {
+  // The table itself says of this one that it is cooked, and keeps it out.
+  if (id === COOKED && state !== 'plate') return [];
   if (state === 'plate') return [{ rule: 'slip-off-the-plate', outcome: 'out', goes: 'food-waste-collection' }];
   if (state === 'cooked') return [{ rule: 'slip-cooked', outcome: 'out', goes: 'food-waste-collection' }];
   const asked = from === 'kitchen' || from === 'shop' || from === 'unknown' || state === 'unknown';

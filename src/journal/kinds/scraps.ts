@@ -19,12 +19,18 @@ import {
 } from '../bounds.ts';
 import { says } from '../problem.ts';
 
-/** Whose it was and what it was treated with; 'unknown' is an answer. */
+/** Whose it was and what it was treated with; 'unknown' is an answer, and of kitchen food weedkiller is not asked. */
 const slip = fields({
   whose: oneOf(['own', 'household', 'neighbour', 'shared', 'bought', 'found', 'unknown']),
+  /** Where it grew or stood, in the keyholder's words. */
   from: z.optional(text(80)),
-  treated: oneOf(['no', 'unknown', 'yes']),
+  /** The same as one of a few words, for the rules. */
+  cameFrom: z.optional(oneOf(['garden', 'kitchen', 'neighbour', 'street', 'shop', 'unknown'])),
+  treated: z.optional(oneOf(['no', 'unknown', 'yes'])),
   treatedWith: z.optional(text(120)),
+  weedkiller: z.optional(oneOf(['lasting', 'other', 'unknown'])),
+  /** Whether the label of another weedkiller lets the lot leave the lawn. */
+  labelAllows: z.optional(oneOf(['yes', 'no', 'unknown'])),
   treatedOn: z.optional(date),
   untreatedMonths: z.optional(number(0, 600, 'months')),
 });
@@ -36,6 +42,8 @@ export const scrapsWeighed = fields({
   slip: z.optional(slip),
   condition: z.optional(oneOf(['fresh', 'wilted', 'dry', 'frozen', 'slimy'])),
   origin: z.optional(oneOf(['garden', 'kitchen', 'cooked', 'plate'])),
+  /** Of kitchen scraps that are neither told cooked nor off the plate. */
+  kitchen: z.optional(oneOf(['raw', 'unknown'])),
   goes: z.optional(oneOf(['in', 'set-aside', 'compost-only', 'out'])),
   analysis: z.optional(analysis),
   place: z.optional(text(80)),
@@ -47,7 +55,9 @@ export const scrapsWeighed = fields({
   }),
 );
 
-/** A bean or cress test of a lot, test pots against control. */
+const seeds = z.optional(whole(0, 10_000));
+
+/** A bean or cress test of a lot, test pots against control; the counts are of beans, in all pots of a kind. */
 export const lotTested = fields({
   lot: id,
   test: oneOf(['bean', 'cress', 'other']),
@@ -57,6 +67,14 @@ export const lotTested = fields({
   testHarmed: z.optional(whole(0, 1000)),
   controlPots: z.optional(whole(0, 1000)),
   controlHarmed: z.optional(whole(0, 1000)),
+  /** True leaves of the control. */
+  leaves: z.optional(whole(0, 100)),
+  testSown: seeds,
+  testUp: seeds,
+  testDeformed: seeds,
+  controlSown: seeds,
+  controlUp: seeds,
+  controlDeformed: seeds,
   note: z.optional(note),
 });
 

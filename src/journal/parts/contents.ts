@@ -64,7 +64,7 @@ function lotAnswers({ body }: ActOf<'scraps.weighed'>): Omit<BatchPart, 'massKg'
   return {
     ...(body.material !== undefined && { material: body.material }),
     ...(body.name !== undefined && { name: body.name }),
-    ...(body.slip !== undefined && { treated: body.slip.treated }),
+    ...(body.slip?.treated !== undefined && { treated: body.slip.treated }),
     ...(body.analysis !== undefined && { analysis: body.analysis }),
     ...(body.origin !== undefined && { origin: body.origin }),
   };

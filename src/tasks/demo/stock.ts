@@ -68,6 +68,7 @@ export function weighIn({ did }: Diary): DemoStock {
     material: 'coffee-grounds',
     mass: kg(0.9),
     slip: kitchen,
+    condition: 'fresh',
     origin: 'kitchen',
     goes: 'in',
   });
@@ -75,6 +76,7 @@ export function weighIn({ did }: Diary): DemoStock {
     material: 'banana-skin',
     mass: kg(0.7),
     slip: kitchen,
+    condition: 'fresh',
     origin: 'kitchen',
     goes: 'in',
   });
@@ -82,6 +84,7 @@ export function weighIn({ did }: Diary): DemoStock {
     material: 'rhubarb-leaves',
     mass: kg(1.2),
     slip: own,
+    condition: 'fresh',
     origin: 'garden',
     goes: 'compost-only',
   });
@@ -89,6 +92,7 @@ export function weighIn({ did }: Diary): DemoStock {
     material: 'blighted-haulm',
     mass: kg(3.5),
     slip: own,
+    condition: 'fresh',
     origin: 'garden',
     goes: 'out',
   });
@@ -97,6 +101,7 @@ export function weighIn({ did }: Diary): DemoStock {
     name: 'cooked rice',
     mass: kg(0.6),
     slip: kitchen,
+    condition: 'fresh',
     origin: 'cooked',
     goes: 'out',
     note: 'Out by the site rule.',

@@ -11,11 +11,14 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
-import type { Lot } from '#journal/parts/stock.ts';
+import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
+import { fillBars } from '#words/en/fill.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
+import { type ClosedHere, closedHere } from './closed.ts';
 import { onDay } from './dates.ts';
 import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
+import { whyKept } from './scraps.ts';
 import { stateAt } from './shelf.ts';
 
 /** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
@@ -73,12 +76,30 @@ export interface FillOffers {
     readonly name: string;
     readonly leftKg: number;
     readonly why: KeptOut;
+    /** Why, in a sentence by its rule; '' where `why` says it all. */
+    readonly says: string;
   }[];
+  /** Materials that the site greys, and in which words. */
+  readonly closed: ClosedHere;
   readonly waters: readonly WaterOffer[];
   readonly starters: readonly StarterOffer[];
   readonly nextPeg: number;
   /** Peg numbers that hang on a vessel now. */
   readonly pegsInUse: readonly number[];
+}
+
+/** What of the stock may go into no vessel, and what the site keeps out: for every sheet that lists scraps. */
+export function stockKept(plot: Plot): Pick<FillOffers, 'keptOut' | 'closed'> {
+  const lots = [...plot.lots.values()].filter(({ leftKg }) => leftKg >= LEAST_KG);
+  return {
+    keptOut: lots.flatMap((lot) => {
+      const why = keptOut(lot);
+      return why === undefined
+        ? []
+        : [{ id: lot.id, name: nameOf(lot), leftKg: lot.leftKg, why, says: whyKept(plot, lot) }];
+    }),
+    closed: closedHere(plot.facts),
+  };
 }
 
 /** What there is to fill a vessel with. */
@@ -89,10 +110,7 @@ export function fillOffers({ plot, now }: { readonly plot: Plot; readonly now: s
   return {
     vessels: vesselsOf(plot),
     lots: lots.filter((lot) => keptOut(lot) === undefined).map(lotOffer),
-    keptOut: lots.flatMap((lot) => {
-      const why = keptOut(lot);
-      return why === undefined ? [] : [{ id: lot.id, name: nameOf(lot), leftKg: lot.leftKg, why }];
-    }),
+    ...stockKept(plot),
     waters: plot.waters.map(({ id, body }) => ({
       id,
       source: body.source,
@@ -140,7 +158,7 @@ function keptOut(lot: Lot): KeptOut | undefined {
 }
 
 function lotOffer(lot: Lot): LotOffer {
-  const { body } = lot.act;
+  const { body } = answeredByBeans(lot.act, lot.tests);
   return { id: lot.id, material: body.material, name: nameOf(lot), leftKg: lot.leftKg, treated: body.slip?.treated };
 }
 
@@ -219,6 +237,8 @@ export interface FillAnswer extends FillJudged {
   readonly asPlanned: number;
   /** The acid the water takes up was not told: counted as hard. */
   readonly alkalinityUntold: boolean;
+  /** What may not go into any batch, each with its reason: while one is named here nothing is filled. */
+  readonly barred: readonly string[];
 }
 
 export type Filled =
@@ -239,8 +259,30 @@ export function fillAnswer(plot: Plot, ask: FillAsk): Filled {
       asPlanned: asPlanned(ask),
       alkalinityUntold: ask.water.alkalinityMeqPerL === undefined,
       ...judgedFill(plot, ask, answer.value),
+      barred: barredIn(plot, ask.parts),
     },
   };
+}
+
+/** Parts that may not go in: lots kept out, kinds the site greys, and scraps nobody can speak for without a bean test. */
+export function barredIn(plot: Plot, parts: readonly FillPart[]): readonly string[] {
+  const closed = closedHere(plot.facts);
+  return parts.flatMap((part) => {
+    const lot = part.lot === undefined ? undefined : plot.lots.get(part.lot);
+    if (lot !== undefined) return keptOut(lot) === undefined ? [] : [whyKept(plot, lot)];
+    const id = part.material;
+    if (id !== undefined && closed.ids.has(id) && closed.says !== undefined) return [closed.says];
+    const group = id === undefined ? undefined : material(id)?.group;
+    if (part.treated === 'no' || !ASKED_GROUPS.includes(group ?? '')) return [];
+    return [part.treated === undefined ? fillBars.untold(nameOfPart(part)) : fillBars.notKnown(nameOfPart(part))];
+  });
+}
+
+/** Groups of the table that weedkiller comes in with. */
+const ASKED_GROUPS: readonly string[] = ['clippings', 'hay-straw', 'manure', 'compost'];
+
+function nameOfPart({ name, material: id }: FillPart): string {
+  return name || (id === undefined ? '' : (material(id)?.name ?? id));
 }
 
 /** The workings of the answer. */
@@ -276,7 +318,9 @@ function portionOf(plot: Plot, part: FillPart) {
   const lot = part.lot === undefined ? undefined : plot.lots.get(part.lot)?.act.body;
   const id = part.material ?? lot?.material;
   const name = part.name ?? lot?.name;
-  const treated = part.treated ?? lot?.slip?.treated;
+  // A lot answers for itself, beans included; a part without one by what was asked on the sheet.
+  const stock = part.lot === undefined ? undefined : plot.lots.get(part.lot);
+  const treated = stock ? answeredByBeans(stock.act, stock.tests).body.slip?.treated : part.treated;
   return {
     ...(lot?.analysis ?? {}),
     ...(id === undefined ? {} : { material: id }),

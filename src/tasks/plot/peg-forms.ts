@@ -6,6 +6,7 @@ import { sugarIds, sugarProduct } from '#engine/scraps/sugar.ts';
 import type { Plot } from '#journal/fold.ts';
 import { type Asked, type Countries, type FormRead, readForm, type Typed } from './form.ts';
 import { type PegAct, type PegView, standingPegs } from './peg.ts';
+import { whyNamedKept } from './scraps.ts';
 
 export type FormAct = Exclude<PegAct, 'look' | 'strain' | 'feed'>;
 type FormKind = 'peg.toppedUp' | 'peg.moved' | 'peg.split' | 'peg.joined' | 'peg.spilled' | 'peg.tipped';
@@ -27,7 +28,7 @@ export function pegForms(plot: Plot, view: PegView, now: string): readonly PegFo
   return view.acts.flatMap((act): readonly PegForm[] => {
     switch (act) {
       case 'topUp':
-        return [topUp(view.id)];
+        return [topUp(plot, view.id)];
       case 'move':
         return [move(plot, view)];
       case 'split':
@@ -49,7 +50,7 @@ export function nextPeg(plot: Plot): number {
   return Math.max(0, ...[...plot.batches.values()].map(({ peg }) => peg)) + 1;
 }
 
-function topUp(batch: string): PegForm<'peg.toppedUp'> {
+function topUp(plot: Plot, batch: string): PegForm<'peg.toppedUp'> {
   const products = new Map(sugarIds.map((id) => [sugarProduct(id)?.name ?? id, id]));
   const groups = Object.entries({
     parts: (at: string): readonly Asked[] => [text(`${at}.name`), amount(`${at}.mass`, 'mass')],
@@ -70,6 +71,8 @@ function topUp(batch: string): PegForm<'peg.toppedUp'> {
       const begun = groups.filter(([, asked]) => asked.some(({ field }) => (typed[field] ?? '').trim() !== ''));
       const base = { batch, ...Object.fromEntries(begun.map(([name]) => [name, [{}]])) };
       const asked = begun.flatMap(([, list]) => list);
+      const kept = whyNamedKept(plot, typed['parts.0.name'] ?? '');
+      if (kept !== undefined) return { ok: false, troubles: new Map([['parts.0.name', { sentence: kept }]]) };
       return atFields(readForm('peg.toppedUp', asked, byId(typed, 'sugar.0.product', products), { base, countries }));
     },
   };

@@ -2,17 +2,25 @@
 // the bean test of a lot set aside is laid out, read and written down. The rules and the verdict are the engine's.
 
 import { bioassayRules } from '#engine/rules/bioassay.ts';
-import { judge } from '#engine/rules/rule.ts';
-import { judgeSlip, type SlipSituation } from '#engine/rules/slip.ts';
-import { type BioassayReading, bioassayDays, bioassayVerdict, type PotsRead } from '#engine/scraps/bioassay.ts';
-import type { SiteAnswer, SlipOutcome, SourceSlip } from '#engine/scraps/slip.ts';
-import { material } from '#engine/tables/index.ts';
+import { type Finding, judge } from '#engine/rules/rule.ts';
+import { judgeSlip, outcomeOf, type SlipSituation } from '#engine/rules/slip.ts';
+import {
+  BIOASSAY,
+  type BioassayReading,
+  bioassayDays,
+  bioassayVerdict,
+  type PotsRead,
+} from '#engine/scraps/bioassay.ts';
+import type { SlipOutcome, SourceSlip } from '#engine/scraps/slip.ts';
+import { citation } from '#engine/tables/index.ts';
 import { workBioassay } from '#engine/working/bioassay.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
-import { bioassayCard, bioassayCautions, bioassaySays } from '#words/en/bioassay.ts';
+import { siteOf, slipOfLot } from '#journal/parts/slip-of-lot.ts';
+import { sayDate } from '#words/en/app.ts';
+import { bioassayCard, bioassayCautions, bioassayNotes, bioassaySays } from '#words/en/bioassay.ts';
 import { scrapsCautions } from '#words/en/scraps.ts';
 import { slipCautions, slipSays } from '#words/en/slip.ts';
 import { type Caution, spoken } from '../caution.ts';
@@ -23,75 +31,56 @@ export interface SlipView {
   /** What becomes of the lot and where it goes, as sentences. */
   readonly says: readonly string[];
   readonly cautions: readonly Caution[];
+  /** A clear bean test would open the pail to it: nothing else holds it. */
+  readonly bean: boolean;
 }
 
-/** What the rules say of a lot as it is weighed in on this plot; `on` is the day, for the time since a treatment. */
-export function slipView(ask: {
+/** A lot, the plot it is on, and the day, for the time since a treatment. */
+export interface LotAsk {
   readonly plot: Plot;
   readonly lot: Body<'scraps.weighed'>;
   readonly on: string;
-}): SlipView {
-  const judged = judgeSlip(situationOf(ask));
+  /** What its bean tests came to; left out at the scale. */
+  readonly beans?: SourceSlip['beans'];
+}
+
+/** What the rules say of a lot as it is weighed in on this plot. */
+export function slipView(ask: LotAsk): SlipView {
+  const situation = situationOf(ask);
+  const judged = judgeSlip(situation);
+  const { outcome } = judged;
   return {
-    outcome: judged.outcome,
+    outcome,
     says: slipSays(judged),
-    cautions: spoken(judged.findings, slipCautions, scrapsCautions),
+    cautions: spoken(telling(outcome, judged.findings), slipCautions, scrapsCautions),
+    bean: outcome === 'set-aside' && outcomeOf({ ...situation.slip, beans: 'clear' }) !== 'set-aside',
   };
+}
+
+/** What still needs an answer is left unsaid of a lot that a stop keeps out whatever the answer. */
+function telling(outcome: SlipOutcome, findings: readonly Finding[]): readonly Finding[] {
+  if (outcome === 'out') return findings.filter(({ level }) => level === 'stop');
+  const isStopped = findings.some(({ level }) => level === 'stop');
+  return isStopped ? findings.filter(({ rule }) => rule !== 'slip-condition-not-told') : findings;
 }
 
 /** A lot of the record as the rules look at it. What the record does not hold stays missing, and counts as not known. */
-export function situationOf(ask: {
-  readonly plot: Plot;
-  readonly lot: Body<'scraps.weighed'>;
-  readonly on: string;
-}): SlipSituation {
-  const { facts } = ask.plot;
-  const { lot } = ask;
-  const { slip } = lot;
-  const { outsideScraps, kitchenScraps } = facts;
+export function situationOf({ plot, lot, on, beans }: LotAsk): SlipSituation {
+  const { facts } = plot;
+  const treatedOn = lot.slip?.treatedOn;
   return {
     slip: {
-      whose: slip?.whose ?? 'unknown',
-      from: fromOf(lot),
-      treated: slip?.treated,
-      sinceTreatedDays:
-        slip?.treatedOn === undefined ? undefined : momentOf(ask.on).dateDay - momentOf(slip.treatedOn).dateDay,
-      condition: lot.condition,
-      kitchen: kitchenOf(lot),
-      material: lot.material,
-      species: lot.name,
-      // A plot that says nothing of scraps is no site with a rule.
-      site:
-        outsideScraps === undefined && kitchenScraps === undefined
-          ? undefined
-          : {
-              outside: siteAnswer(outsideScraps),
-              kitchen: kitchenScraps === undefined ? undefined : siteAnswer(kitchenScraps),
-            },
+      ...slipOfLot(lot, { site: siteOf(facts), beans }),
+      sinceTreatedDays: treatedOn === undefined ? undefined : momentOf(on).dateDay - momentOf(treatedOn).dateDay,
     },
-    siteRule: facts.siteRule,
+    siteRule: siteRuleSaid(facts),
   };
 }
 
-function siteAnswer(allowed: boolean | undefined): SiteAnswer {
-  return allowed === undefined ? 'unknown' : allowed ? 'allowed' : 'forbidden';
-}
-
-/** Where a lot comes from: its origin where it was told, otherwise whose it is. */
-function fromOf({ origin, slip, material: id }: Body<'scraps.weighed'>): SourceSlip['from'] {
-  if (slip?.whose === 'neighbour') return 'neighbour';
-  if (slip?.whose === 'found') return 'street';
-  if (origin === 'kitchen' || origin === 'cooked' || origin === 'plate') return 'kitchen';
-  if (slip?.whose === 'bought') return 'shop';
-  if (origin === 'garden') return 'garden';
-  const group = id === undefined ? undefined : material(id)?.group;
-  return group === 'kitchen' ? 'kitchen' : slip?.whose === undefined || slip.whose === 'unknown' ? 'unknown' : 'garden';
-}
-
-/** Raw, cooked or off the plate; what the materials table names is raw, unless the lot says otherwise. */
-function kitchenOf({ origin, material: id }: Body<'scraps.weighed'>): SourceSlip['kitchen'] {
-  if (origin === 'cooked' || origin === 'plate') return origin;
-  return id !== undefined && id !== 'cooked-food' && material(id) !== undefined ? 'raw' : undefined;
+/** The site's rule with its date as a person says it. */
+export function siteRuleSaid({ siteRule }: Plot['facts']): SlipSituation['siteRule'] {
+  if (siteRule === undefined) return undefined;
+  return { text: siteRule.text, ...(siteRule.on !== undefined && { on: sayDate(siteRule.on, '') }) };
 }
 
 /** The card of a bean test sown on a day, with the days to read it between. */
@@ -99,10 +88,23 @@ export function beanTestCard(sownOn: string): {
   readonly readFrom: string;
   readonly readBy: string;
   readonly lines: readonly string[];
+  readonly notes: readonly string[];
+  /** A row of the table for each pot. */
+  readonly pots: readonly string[];
+  readonly source: string;
 } {
   const { readFromDay, readByDay } = bioassayDays(momentOf(sownOn).dateDay);
-  const days = { sownOn, readFrom: onDay(readFromDay), readBy: onDay(readByDay) };
-  return { readFrom: days.readFrom, readBy: days.readBy, lines: bioassayCard(days) };
+  const [readFrom, readBy] = [onDay(readFromDay), onDay(readByDay)];
+  const days = { sownOn: sayDate(sownOn), readFrom: sayDate(readFrom), readBy: sayDate(readBy) };
+  const marked = (letter: string) => Array.from({ length: BIOASSAY.leastPotCount }, (_, i) => `${letter}${i + 1}`);
+  return {
+    readFrom,
+    readBy,
+    lines: bioassayCard(days),
+    notes: bioassayNotes,
+    pots: [...marked('T'), ...marked('C')],
+    source: citation('wsu-bioassay'),
+  };
 }
 
 const OUTCOMES = { clear: 'clear', affected: 'harmed', repeat: 'unclear' } as const;
@@ -140,8 +142,15 @@ export function readBeanTest(ask: {
       test: 'bean',
       outcome: OUTCOMES[verdict.verdict],
       sownOn: ask.sownOn,
+      leaves: leavesCount,
       testPots: test.potCount,
+      testSown: test.sownCount,
+      testUp: test.germinatedCount,
+      testDeformed: test.deformedCount,
       controlPots: control.potCount,
+      controlSown: control.sownCount,
+      controlUp: control.germinatedCount,
+      controlDeformed: control.deformedCount,
       note: says.join(' '),
     },
   };

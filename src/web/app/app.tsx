@@ -29,6 +29,7 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
   ['/record', lazy(async () => ({ default: (await import('../record/record.tsx')).RecordScreen }))],
   ['/print/tags', lazy(async () => ({ default: (await import('../print/tags.tsx')).TagsPrint }))],
   ['/print/can', lazy(async () => ({ default: (await import('../print/can.tsx')).CanPrint }))],
+  ['/print/bean/:lot', lazy(async () => ({ default: (await import('../print/bean.tsx')).BeanPrint }))],
   ['/print/shed', lazy(async () => ({ default: (await import('../print/shed.tsx')).ShedPrint }))],
   ['*', LineScreen],
 ];

@@ -73,8 +73,10 @@ export function FillScreen() {
 
   const shape = () => (draft().vessel === 'new' ? draft().newShape : (reading().offer?.shape ?? 'pail'));
   const stops = () => answer()?.stops ?? [];
+  const barred = () => [...new Set(answer()?.barred ?? [])];
   const holds = () => answer()?.fit.cautions.some(({ level }) => level === 'hold') ?? false;
-  const ready = () => reading().needs.length === 0 && answer() !== undefined && stops().length === 0 && !busy();
+  const ready = () =>
+    reading().needs.length === 0 && answer() !== undefined && stops().length === 0 && barred().length === 0 && !busy();
   const waiting = () =>
     draft().rows.some(({ plannedKg, amount }) => plannedKg !== undefined && amount.text === '') ||
     (draft().waterPlannedL !== undefined && draft().water.text === '') ||
@@ -230,7 +232,17 @@ export function FillScreen() {
                 overrode={answer()?.overrode ?? []}
                 onPass={(rule, reason) => change({ passed: { ...draft().passed, [rule]: reason } })}
               />
-              <Show when={stops().length === 0 && holds()}>
+              <Show when={barred().length > 0}>
+                <div role="alert">
+                  <p>
+                    <b>{fillSheet.barred}</b>
+                  </p>
+                  <ul class="plain">
+                    <For each={barred()}>{(line) => <li>{line}</li>}</For>
+                  </ul>
+                </div>
+              </Show>
+              <Show when={stops().length === 0 && barred().length === 0 && holds()}>
                 <p>{fillSheet.holdsStand}</p>
               </Show>
               <button

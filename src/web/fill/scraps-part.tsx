@@ -12,6 +12,7 @@ import { type Habits, NO_TEXT } from '../parts/typed.ts';
 import { massStep } from '../weigh-in/steps.ts';
 import { ActualRow } from './actual-row.tsx';
 import type { FillDraft, FillRow } from './draft.ts';
+import { KeptOutLots } from './kept-out.tsx';
 import type { FillReading } from './reading.ts';
 
 export interface PartProps {
@@ -50,8 +51,10 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
           )}
         </For>
       </div>
-      <Show when={rest().length > 0}>
+      <Show when={rest().length > 0 || props.offers.keptOut.length > 0}>
         <h3>{fillSheet.stockHeading}</h3>
+      </Show>
+      <Show when={rest().length > 0}>
         <div class="choices">
           <For each={rest()}>
             {(lot) => (
@@ -66,6 +69,7 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
           </For>
         </div>
       </Show>
+      <KeptOutLots offers={props.offers} />
       <div class="put">
         <div class="field">
           <label for="fill-kind">{fillSheet.fromList}</label>
@@ -76,7 +80,11 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
                 <optgroup label={groupNames[group] ?? group}>
                   <For each={materials.filter((one) => one.group === group && one.into === 'liquid')}>
                     {(one) => (
-                      <option value={one.id} selected={kind() === one.id}>
+                      <option
+                        value={one.id}
+                        selected={kind() === one.id}
+                        disabled={props.offers.closed.ids.has(one.id)}
+                      >
                         {one.name}
                       </option>
                     )}
@@ -85,6 +93,7 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
               )}
             </For>
           </select>
+          <Show when={props.offers.closed.says}>{(says) => <p class="note">{says()}</p>}</Show>
         </div>
         <button
           type="button"
@@ -99,20 +108,6 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
           {fillSheet.putIn}
         </button>
       </div>
-      <Show when={props.offers.keptOut.length > 0}>
-        <details class="fold">
-          <summary>{fillSheet.kept}</summary>
-          <ul class="plain">
-            <For each={props.offers.keptOut}>
-              {(lot) => (
-                <li>
-                  {lotWords(lot)}: {fillSheet.keptWhy[lot.why]}
-                </li>
-              )}
-            </For>
-          </ul>
-        </details>
-      </Show>
     </section>
   );
 }

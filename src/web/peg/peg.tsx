@@ -4,8 +4,10 @@ import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
+import { keptOutIn } from '#tasks/plot/scraps.ts';
 import { look as lookWords, unbroken } from '#words/en/look.ts';
 import { pegDrawing, pegWords, standsLine } from '#words/en/peg.ts';
+import { keptOutSays } from '#words/en/scraps-stock.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { signer } from '../look/keyholder.ts';
@@ -82,6 +84,13 @@ export function PegScreen() {
                 <Show when={seen().endedOn === undefined}>
                   <p class="note">{pegWords.drawn}</p>
                 </Show>
+              </Show>
+              <Show when={keptOutIn(record.plot(), seen().batch)}>
+                {(kept) => (
+                  <p class="kept-in-batch">
+                    <b>{keptOutSays(kept())}</b>
+                  </p>
+                )}
               </Show>
               <Show when={seen().disposal}>
                 {(disposal) => (

@@ -1,58 +1,44 @@
-// Scraps in stock: each lot with its weight and where it may go, and the small form that weighs one in.
+// Scraps in stock: each lot with its weight, where it may go and why, and what may be done with it; below it the form
+// that weighs one in.
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { materials } from '#engine/tables/index.ts';
-import { stockView } from '#tasks/plot/scraps.ts';
+import { type LotView, lotToHeap, stockView } from '#tasks/plot/scraps.ts';
+import { type SlipTold, slipAsks, toldOf, weighedBody } from '#tasks/plot/slip-questions.ts';
 import { app } from '#words/en/app.ts';
-import { condition, lotLine, places, stock, treated, whose } from '#words/en/scraps-stock.ts';
-import { groupNames } from '#words/en/weigh-in-labels.ts';
+import { asked, beans, lotLine, places, stock } from '#words/en/scraps-stock.ts';
+import { withUnit } from '#words/figures.ts';
 import { useRecord } from '../app/context.tsx';
-import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
-import { ChoiceRow } from '../parts/choice-row.tsx';
-import { habitsOf, NO_TEXT, readTyped } from '../parts/typed.ts';
+import { CautionList } from '../parts/caution-list.tsx';
 import '../styles/weigh-in.css';
 import '../styles/scraps.css';
-import { TypedField } from '../parts/typed-field.tsx';
-
-const EMPTY = {
-  material: '',
-  amount: NO_TEXT,
-  whose: undefined as keyof typeof whose | undefined,
-  treated: undefined as keyof typeof treated | undefined,
-  condition: undefined as keyof typeof condition | undefined,
-  gallon: undefined as 'us' | 'imperial' | undefined,
-  spoon: undefined as 'us' | 'metric' | 'uk' | 'au' | undefined,
-};
-/** A word list as the choice rows take it. */
-function pairs<Word extends string>(names: Readonly<Record<Word, string>>) {
-  return Object.entries(names) as [Word, string][];
-}
+import { BeansRead } from './beans.tsx';
+import { Becomes } from './becomes.tsx';
+import { SlipPart } from './slip-part.tsx';
+import { WeighLot } from './weigh-lot.tsx';
 
 const ORDER = ['liquid', 'set-aside', 'compost-only', 'out'] as const;
 
 export function ScrapsScreen() {
   const record = useRecord();
   const view = createMemo(() => stockView({ plot: record.plot(), today: record.today() }));
+  const ids = (place: LotView['goes']) =>
+    view()
+      .lots.filter((lot) => lot.goes === place)
+      .map(({ id }) => id);
   return (
     <Sheet title={stock.title} here="scraps" number={3}>
       <Show when={view().lots.length > 0} fallback={<p>{stock.empty}</p>}>
         <h2>{stock.list}</h2>
         <For each={ORDER}>
           {(place) => (
-            <Show when={view().lots.some((lot) => lot.goes === place)}>
+            <Show when={ids(place).length > 0}>
               <h3 class="lots-goes">{places[place]}</h3>
               <ul class="plain lots">
-                <For each={view().lots.filter((lot) => lot.goes === place)}>
-                  {(lot) => (
-                    <li>
-                      <b>{lot.name}</b>
-                      <span>{lotLine(lot)}</span>
-                      <Show when={lot.why}>
-                        <small>{lot.why}</small>
-                      </Show>
-                    </li>
+                <For each={ids(place)}>
+                  {(id) => (
+                    <Show when={view().lots.find((lot) => lot.id === id)}>{(lot) => <LotLine lot={lot()} />}</Show>
                   )}
                 </For>
               </ul>
@@ -68,103 +54,115 @@ export function ScrapsScreen() {
   );
 }
 
-function WeighLot() {
+function LotLine(props: { readonly lot: LotView }) {
   const record = useRecord();
-  const { draft, change, clear } = useDraft('scraps', EMPTY);
-  const [trouble, setTrouble] = createSignal<string>();
-  const habits = () => {
-    const own = habitsOf(record.plot().facts, record.keyholder());
-    return { gallon: draft().gallon ?? own.gallon, spoon: draft().spoon ?? own.spoon };
-  };
-  const read = () => readTyped(draft().amount, 'mass', habits());
-  const groups = Object.entries(groupNames).map(([group, name]) => ({
-    name,
-    rows: materials.filter((row) => row.group === group),
-  }));
-
-  async function write() {
-    const { value } = read();
-    const { material, amount, whose: from, treated: told, condition: as } = draft();
-    if (material === '' || value === undefined || !(value > 0)) {
-      setTrouble(stock.nothingChosen);
-      return;
-    }
-    setTrouble(undefined);
+  const [trouble, setTrouble] = createSignal('');
+  async function toHeap() {
+    const body = lotToHeap(record.plot(), props.lot.id);
+    if (body === undefined) return;
     try {
-      await record.act('scraps.weighed', {
-        material,
-        mass: { typed: amount.settled.trim(), massKg: value },
-        ...(from === undefined && told === undefined
-          ? {}
-          : { slip: { whose: from ?? 'unknown', treated: told ?? 'unknown' } }),
-        ...(as === undefined ? {} : { condition: as }),
-      });
-      clear();
+      await record.act('heap.fed', body);
     } catch {
       setTrouble(app.notSaved);
     }
   }
-
   return (
-    <section class="ask scraps-form" aria-labelledby="weigh-lot">
-      <h2 id="weigh-lot">{stock.weigh}</h2>
-      <div class="field">
-        <label for="lot-material">{stock.name}</label>
-        <select
-          id="lot-material"
-          value={draft().material}
-          onChange={(event) => change({ material: event.currentTarget.value })}
+    <li>
+      <b>{props.lot.name}</b>
+      <span>{lotLine(props.lot)}</span>
+      {/* The first sentence is the heading of the group. */}
+      <For each={props.lot.says.length > 1 ? props.lot.says.slice(1) : props.lot.says}>{(line) => <p>{line}</p>}</For>
+      <Show when={props.lot.beanTest}>
+        <A class="block" href={`/print/bean/${props.lot.id}`}>
+          {beans.card}
+        </A>
+        <BeansRead lot={props.lot.id} />
+      </Show>
+      <details class="fold">
+        <summary>{props.lot.goes === 'liquid' ? stock.more : stock.why}</summary>
+        <CautionList cautions={props.lot.cautions} />
+        <Show
+          when={props.lot.heapMay}
+          fallback={
+            <button type="button" class="block" aria-disabled="true">
+              {stock.noHeap}
+            </button>
+          }
         >
-          <option value="">…</option>
-          <For each={groups}>
-            {(group) => (
-              <optgroup label={group.name}>
-                <For each={group.rows}>{(row) => <option value={row.id}>{row.name}</option>}</For>
-              </optgroup>
-            )}
-          </For>
-        </select>
-      </div>
-      <TypedField
-        id="lot-amount"
-        label={stock.amount}
-        hint={stock.hint}
-        dimension="mass"
-        field={draft().amount}
-        trouble={read().trouble}
-        countries={habits()}
-        onField={(amount) => change({ amount })}
-        onCountries={({ gallon, spoon }) => change({ gallon, spoon })}
-      />
-      <ChoiceRow
-        legend={stock.whose}
-        name="lot-whose"
-        words={pairs(whose)}
-        taken={draft().whose}
-        onTake={(word) => change({ whose: word })}
-      />
-      <ChoiceRow
-        legend={stock.treated}
-        name="lot-treated"
-        words={pairs(treated)}
-        taken={draft().treated}
-        onTake={(word) => change({ treated: word })}
-      />
-      <ChoiceRow
-        legend={stock.condition}
-        name="lot-condition"
-        words={pairs(condition)}
-        taken={draft().condition}
-        onTake={(word) => change({ condition: word })}
-      />
+          <button type="button" class="block" onClick={() => void toHeap()}>
+            {stock.toHeap(withUnit(props.lot.leftKg, 'kg'))}
+          </button>
+        </Show>
+        <SlipAgain lot={props.lot} />
+      </details>
       <Show when={trouble()}>
         <p class="trouble" role="alert">
           {trouble()}
         </p>
       </Show>
-      <button type="button" class="block act" id="lot-write" onClick={() => void write()}>
-        {stock.put}
-      </button>
-    </section>
+    </li>
+  );
+}
+
+/** The slip of a lot answered anew: a correction, so that the first answer stays readable. */
+function SlipAgain(props: { readonly lot: LotView }) {
+  const record = useRecord();
+  const [told, setTold] = createSignal<SlipTold>();
+  const [trouble, setTrouble] = createSignal('');
+  const kept = () => record.plot().lots.get(props.lot.id)?.act;
+  const begin = () => {
+    const act = kept();
+    if (act !== undefined) setTold(toldOf(act.body));
+  };
+  async function write() {
+    const act = kept();
+    const now = told();
+    if (act === undefined || now === undefined) return;
+    const plot = record.plot();
+    const { open } = slipAsks({ told: now, plot });
+    if (open.length > 0) {
+      setTrouble(stock.stillOpen(open.map((question) => asked[question])));
+      return;
+    }
+    const { goes: _, slip, condition, origin, kitchen, ...rest } = act.body;
+    const fresh = weighedBody({ told: now, plot, mass: act.body.mass });
+    const untold = slip?.untreatedMonths === undefined ? {} : { untreatedMonths: slip.untreatedMonths };
+    try {
+      const body = { ...rest, ...fresh, ...(fresh.slip && { slip: { ...untold, ...fresh.slip } }) };
+      await record.correct(act.entry, { on: act.entry.on, body });
+      setTold(undefined);
+    } catch {
+      setTrouble(app.notSaved);
+    }
+  }
+  return (
+    <Show
+      when={told()}
+      fallback={
+        <button type="button" class="block" onClick={begin}>
+          {stock.answerSlip}
+        </button>
+      }
+    >
+      {(now) => (
+        <section class="scraps-form" aria-label={stock.answering(props.lot.name)}>
+          <SlipPart prefix={`again-${props.lot.id}`} told={now()} onTell={(next) => setTold({ ...now(), ...next })} />
+          <Becomes told={now()} />
+          <Show when={trouble()}>
+            <p class="trouble" role="alert">
+              {trouble()}
+            </p>
+          </Show>
+          <div class="choices">
+            <button type="button" class="block" onClick={() => void write()}>
+              {stock.put}
+            </button>
+            <button type="button" class="block" onClick={() => setTold(undefined)}>
+              {stock.leaveSlip}
+            </button>
+          </div>
+        </section>
+      )}
+    </Show>
   );
 }

@@ -3,15 +3,19 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { materials } from '#engine/tables/index.ts';
 import { acts, groupNames, intoMarks, rowLabels, sheet } from '#words/en/weigh-in-labels.ts';
+import { useRecord } from '../app/context.tsx';
 import type { Lot } from './draft.ts';
 import type { WeighIn } from './model.ts';
 import { ScrapRow } from './scrap-row.tsx';
 
 export function ScrapsQuestion(props: { readonly model: WeighIn }) {
   const { sheet: act, reading } = props.model;
+  const record = useRecord();
   const [sought, setSought] = createSignal('');
   const [chosen, setChosen] = createSignal('');
   let list: HTMLSelectElement | undefined;
+  const kept = createMemo(() => props.model.parts()?.stockKept(record.plot()));
+  const isClosed = (id: string) => kept()?.closed.ids.has(id) === true;
   const groups = createMemo(() => {
     const words = sought().toLowerCase().split(/\s+/).filter(Boolean);
     const kept = materials.filter((row) => words.every((word) => row.name.toLowerCase().includes(word)));
@@ -19,7 +23,10 @@ export function ScrapsQuestion(props: { readonly model: WeighIn }) {
       .map(([group, name]) => ({ name, rows: kept.filter((row) => row.group === group) }))
       .filter((group) => group.rows.length > 0);
   });
-  const first = () => groups()[0]?.rows[0]?.id ?? '';
+  const first = () =>
+    groups()
+      .flatMap(({ rows }) => rows)
+      .find(({ id }) => !isClosed(id))?.id ?? '';
   const seek = (text: string) => {
     setSought(text);
     setChosen(text.trim() === '' ? '' : first());
@@ -96,7 +103,7 @@ export function ScrapsQuestion(props: { readonly model: WeighIn }) {
                 <optgroup label={group.name}>
                   <For each={group.rows}>
                     {(row) => (
-                      <option value={row.id} selected={row.id === chosen()}>
+                      <option value={row.id} selected={row.id === chosen()} disabled={isClosed(row.id)}>
                         {row.name}
                         {intoMarks[row.into]}
                       </option>
@@ -111,6 +118,10 @@ export function ScrapsQuestion(props: { readonly model: WeighIn }) {
           {sheet.addScrap}
         </button>
       </div>
+      <Show when={kept()?.closed.says}>{(says) => <p class="note">{says()}</p>}</Show>
+      <Show when={props.model.parts()}>
+        {(parts) => <Show when={kept()}>{(offers) => parts().KeptOutLots({ offers: offers() })}</Show>}
+      </Show>
       <Show when={groups().length === 0}>
         <p class="note" id="no-scrap">
           {sheet.nothingFound}

@@ -26,6 +26,12 @@ export function bioassayCard(days: {
   ];
 }
 
+/** What the published protocol leaves out: it was written for compost and manure, not for scraps that still rot. */
+export const bioassayNotes: readonly string[] = [
+  'Fresh scraps rot in the pot, and rot alone harms beans. Let the lot dry, or rot down in a pile of its own until it no longer heats or smells, then test it (our caution, no source: the protocol is for compost and manure).',
+  'If you have scraps of the same kind that surely were not treated, rot them down beside it and put half of them in the C pots: then only the lot differs.',
+];
+
 const reasons: Readonly<Record<BioassayReason, string>> = {
   deformed: 'Cupped, fern-like or twisted leaves stand in the test pots, more than chance would bring.',
   'not-come-up': 'Far fewer beans came up in the test pots than chance would bring.',

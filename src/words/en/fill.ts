@@ -71,6 +71,7 @@ export const fillSheet = {
   pegHint: 'next free',
   act: 'Peg it',
   stopped: 'Cannot be finished while a stop stands. Change what it names.',
+  barred: 'Cannot be finished while this is in it:',
   holdsStand: 'Not yet, says a caution above. What went in is written down as it is; mend it first where you can.',
   done: (peg: number) => `Peg ${peg} hangs.`,
   doneRest: 'That is written down.',
@@ -88,6 +89,15 @@ export const fillSheet = {
   drawn: 'Drawn as a usual vessel of that size; yours may be wider.',
   starterLayer: 'starter',
 } as const;
+
+/** Why a part from the list, and not from the stock, may not go in. */
+export const fillBars = {
+  untold: (name: string) => `${upperFirst(name)}: was weedkiller used where it grew? "Not known" is an answer.`,
+  notKnown: (name: string) =>
+    `${upperFirst(name)}: it may hold weedkiller, so it goes into no batch. Take it out here; weigh it in on the sheet of scraps, where a bean test can clear it.`,
+} as const;
+
+const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What still has to be told before it can be pegged. */
 export function fillNeeds(needs: readonly FillNeed[]): string {

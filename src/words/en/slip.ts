@@ -30,6 +30,8 @@ export const slipGoes: Readonly<Record<SlipGoes, string>> = {
   'household-bin': 'With gloves on, bag it for the household bin, or do as your local rules say. Never burn it.',
   'plant-health-rules':
     'Bag it where it grew, for the bin or the collection your local plant-health rules name; wash hands and tools.',
+  'pile-apart':
+    'Leave it where it grew, or keep it in a pile of its own away from beds; ask your waste authority before it goes into a collection that makes compost.',
   'back-home': 'Take it back to where it came from, and use a heap or collection there.',
   'ask-the-site': 'Ask the site committee; until then it stays outside the gate.',
 };
@@ -64,6 +66,8 @@ export const slipCautions: Readonly<Record<string, (values: Values) => string>> 
     `${lot(v)}: neither pail nor heap. ${since(v)}Some lawn and field weedkillers outlast both and cripple beans, peas and tomatoes; souring does not take them away, and waiting does not clear the clippings. Leave them on the lawn they came from.`,
   'slip-label-allows': (v) =>
     `${lot(v)}: set aside. ${since(v)}The label lets it leave the lawn; a bean test still comes before pail and shared heap.`,
+  'slip-beans-harmed': (v) =>
+    `${lot(v)}: neither pail nor heap, and off every bed. Its bean test showed harm, and no later test undoes that.`,
   'slip-treatment-unknown': (v) =>
     `${lot(v)}: nobody can say what it was treated with, so it is set aside, out of pail and shared heap, until a bean test clears it. "Not known" is a good answer: it is better than a guess.`,
   'slip-site-forbids': (v) =>
@@ -97,6 +101,7 @@ function since({ sinceTreatedDays }: Values): string {
 /** What may be done in place of what a rule about slips stops. */
 export const slipInstead: Readonly<Record<string, string>> = {
   ...Object.fromEntries(excluded.map((row) => [excludedRuleId(row), insteadOf(row)])),
+  'slip-beans-harmed': slipGoes['pile-apart'],
   'slip-weedkiller': `${slipGoes['where-it-grew']} Feed from other scraps.`,
   'slip-site-forbids': `${slipGoes['back-home']} Weigh in what grew on the site.`,
   'slip-from-the-street': slipGoes['hot-heap'],
@@ -107,7 +112,7 @@ export const slipInstead: Readonly<Record<string, string>> = {
 };
 
 function insteadOf(row: ExcludedRow): string {
-  if (row.into === 'compost-only') return slipGoes.heap;
+  if (row.into === 'compost-only') return row.group === 'irritant' ? `Gloves on. ${slipGoes.heap}` : slipGoes.heap;
   if (row.into === 'hot-heap-only') return slipGoes['hot-heap'];
   if (row.group === 'diseased') return slipGoes['plant-health-rules'];
   return row.group === 'spreading' ? slipGoes['garden-waste-collection'] : slipGoes['household-bin'];

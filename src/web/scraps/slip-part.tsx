@@ -1,0 +1,111 @@
+// The questions of a source slip, one block of answers for each that this lot needs.
+
+import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
+import type { SlipQuestion, SlipTold } from '#tasks/plot/slip-questions.ts';
+import { slipAsks } from '#tasks/plot/slip-questions.ts';
+import { answers, asked, stock } from '#words/en/scraps-stock.ts';
+import { useRecord } from '../app/context.tsx';
+import { ChoiceRow } from '../parts/choice-row.tsx';
+
+/** A word list as the choice rows take it. */
+function pairs<Word extends string>(names: Readonly<Record<Word, string>>, only?: readonly Word[]) {
+  const all = Object.entries(names) as [Word, string][];
+  return only === undefined ? all : all.filter(([word]) => only.includes(word));
+}
+
+type Chosen = 'kitchen' | 'treated' | 'weedkiller' | 'labelAllows' | 'condition';
+const CHOSEN: readonly SlipQuestion[] = ['kitchen', 'treated', 'weedkiller', 'labelAllows', 'condition'];
+
+export function SlipPart(props: {
+  readonly prefix: string;
+  readonly told: SlipTold;
+  readonly onTell: (next: Partial<SlipTold>) => void;
+}): JSX.Element {
+  const record = useRecord();
+  const seen = createMemo(() => slipAsks({ told: props.told, plot: record.plot() }));
+  const shown = createMemo(() => seen().asks, undefined, { equals: (a, b) => a.join() === b.join() });
+  const id = (question: string) => `${props.prefix}-${question}`;
+  return (
+    <For each={shown()}>
+      {(question) => (
+        <Switch>
+          <Match when={question === 'name'}>
+            <TextField
+              id={id('plant')}
+              label={props.told.material === 'other' ? stock.plant : stock.plants}
+              hint={stock.plantHint}
+              value={props.told.name}
+              onText={(name) => props.onTell({ name })}
+            />
+          </Match>
+          <Match when={question === 'place'}>
+            <ChoiceRow
+              legend={asked.place}
+              name={id('place')}
+              words={pairs(answers.place, seen().places)}
+              taken={props.told.place}
+              onTake={(place) => props.onTell({ place })}
+            />
+          </Match>
+          <Match when={question === 'when'}>
+            <div class="field">
+              <label for={id('when')}>{stock.when}</label>
+              <input
+                id={id('when')}
+                class="entry plain"
+                type="date"
+                max={record.today()}
+                value={props.told.treatedOn ?? ''}
+                onInput={(event) => props.onTell({ treatedOn: event.currentTarget.value || undefined })}
+              />
+            </div>
+            <TextField
+              id={id('with')}
+              label={stock.treatedWith}
+              value={props.told.treatedWith ?? ''}
+              onText={(treatedWith) => props.onTell({ treatedWith })}
+            />
+          </Match>
+          <Match when={CHOSEN.includes(question) && (question as Chosen)}>
+            {(one) => (
+              <ChoiceRow
+                legend={asked[one()]}
+                name={id(one())}
+                words={pairs<string>(answers[one()])}
+                taken={props.told[one()]}
+                onTake={(word) => props.onTell({ [one()]: word })}
+              />
+            )}
+          </Match>
+        </Switch>
+      )}
+    </For>
+  );
+}
+
+function TextField(props: {
+  readonly id: string;
+  readonly label: string;
+  readonly hint?: string;
+  readonly value: string;
+  readonly onText: (text: string) => void;
+}) {
+  return (
+    <div class="field">
+      <label for={props.id}>{props.label}</label>
+      <input
+        id={props.id}
+        class="entry plain"
+        autocomplete="off"
+        value={props.value}
+        aria-describedby={props.hint === undefined ? undefined : `${props.id}-hint`}
+        onInput={(event) => props.onText(event.currentTarget.value)}
+      />
+      <Show when={props.hint}>
+        <p class="note" id={`${props.id}-hint`}>
+          {props.hint}
+        </p>
+      </Show>
+    </div>
+  );
+}
