@@ -34,7 +34,7 @@ export interface LotView {
   /** A heap may have it. */
   readonly heapMay: boolean;
   readonly treated: 'no' | 'unknown' | 'yes' | undefined;
-  /** Days until it spoils; undefined where the table has none. Below 0: past. */
+  /** Days until it spoils; undefined where the table has none, and of a lot that goes in nowhere. Below 0: past. */
   readonly spoilsInDays: { readonly low: number; readonly high: number } | undefined;
 }
 
@@ -70,7 +70,7 @@ function lotView(plot: Plot, lot: Lot, today: string): LotView {
   const row = body.material === undefined ? undefined : material(body.material);
   const ageDays = momentOf(today).dateDay - lot.act.when.dateDay;
   const spoil = row?.figures.spoilDays;
-  const keeps = spoil && body.condition !== 'frozen' && body.condition !== 'dry';
+  const keeps = spoil && lot.goes === 'liquid' && body.condition !== 'frozen' && body.condition !== 'dry';
   const { goes } = lot;
   const stands = standing(plot, lot);
   return {

@@ -69,7 +69,10 @@ export function BeanPrint() {
                 </For>
               </tbody>
             </table>
-            <p class="bean-read">{beanCard.readOn}</p>
+            <p class="bean-read">
+              <span>{beanCard.readOn}</span>
+              <span>{beanCard.leavesOnC}</span>
+            </p>
             <p class="bean-note">{card().source}</p>
             <footer class="title-block">
               <span>A5</span>

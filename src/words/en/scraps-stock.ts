@@ -119,7 +119,8 @@ export const beanCard = {
   nothing: 'That lot is not in the stock, or needs no bean test.',
   toScraps: 'To the scraps',
   of: (name: string, typed: string, on: string) => `Lot: ${name}, ${typed}, weighed in ${on}`,
-  readOn: 'Read on: ____________   True leaves on C: ______',
+  readOn: 'Read on: ________________',
+  leavesOnC: 'True leaves on C: ________',
   pot: 'Pot',
   sign: 'Test (T) and control (C) pots: sown, came up, deformed',
 } as const;
