@@ -174,12 +174,16 @@ describe('where a lot may go', () => {
     expect(place(clippings('no', 'out'))).toBe('out');
   });
   it('is set aside where the table does not know the material', () => {
-    expect(place(rake.did('scraps.weighed', '2026-06-01', {
-      material: 'moon-moss',
-      mass: kg(1),
-      slip: { whose: 'own', treated: 'no' },
-      origin: 'garden',
-      condition: 'fresh',
-    }))).toBe('set-aside');
+    expect(
+      place(
+        rake.did('scraps.weighed', '2026-06-01', {
+          material: 'moon-moss',
+          mass: kg(1),
+          slip: { whose: 'own', treated: 'no' },
+          origin: 'garden',
+          condition: 'fresh',
+        }),
+      ),
+    ).toBe('set-aside');
   });
 });

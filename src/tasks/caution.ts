@@ -4,8 +4,8 @@
 import type { Finding, Level, Override, Values } from '#engine/rules/rule.ts';
 import { citation } from '#engine/tables/index.ts';
 import { bioassayInstead } from '#words/en/bioassay.ts';
+import { eatingInstead } from '#words/en/eating.ts';
 import { instead as plainInstead } from '#words/en/instead.ts';
-import { profileInstead } from '#words/en/profile.ts';
 import { slipInstead } from '#words/en/slip.ts';
 
 export interface Caution {
@@ -26,7 +26,7 @@ export const instead: Readonly<Record<string, string>> = {
   ...plainInstead,
   ...slipInstead,
   ...bioassayInstead,
-  ...profileInstead,
+  ...eatingInstead,
 };
 
 const ORDER: readonly Level[] = ['stop', 'hold', 'caution', 'note'];

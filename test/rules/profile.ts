@@ -1,7 +1,7 @@
 // The answers of a plot, care at a batch, an open vessel and the air of its room: each rule on both sides of its line.
 
 import { type CareSituation, careRules, fillAirRules } from '#engine/rules/care.ts';
-import { bottleProfileRules, fillProfileRules, handsRules, pourProfileRules } from '#engine/rules/profile.ts';
+import { bottleProfileRules, fillProfileRules, handsRules } from '#engine/rules/profile.ts';
 import { insectRules } from '#engine/rules/vessel.ts';
 import { NOTHING_TOLD, type Profile } from '#engine/scraps/profile.ts';
 import { examplesOf } from './example.ts';
@@ -35,20 +35,6 @@ const bottles = examplesOf(bottleProfileRules, {
     { profile: told({ hens: true }), poisonLineTold: false },
   ],
 });
-const pours = examplesOf(pourProfileRules, {
-  'pour-eaten-by-weak': [
-    { profile: told({ immuneWeak: true }), eatenRaw: true },
-    { profile: told({ immuneWeak: true }), eatenRaw: false },
-  ],
-  'pour-food-sold': [
-    { profile: told({ sells: true }), eatenRaw: true },
-    { profile: told({ sells: true }), eatenRaw: false },
-  ],
-  'pour-school-bed': [
-    { profile: told({ school: true }), eatenRaw: true },
-    { profile: told({ children: true }), eatenRaw: true },
-  ],
-});
 
 const look: CareSituation = { act: 'look', day: 3, ph: 4.1, surface: 'bubbles' };
 const care = examplesOf(careRules, {
@@ -64,4 +50,4 @@ const insects = examplesOf(insectRules, { 'vessel-open-to-insects': [{ lid: 'non
 // 5,000 ppm less the air outside in 2 m3 is about 9.2 L: between 34 and 35 g.
 const air = examplesOf(fillAirRules, { 'fill-air-the-room': [{ hexoseG: 36 }, { hexoseG: 33 }] });
 
-export const profileExamples = [...fills, ...hands, ...bottles, ...pours, ...care, ...insects, ...air];
+export const profileExamples = [...fills, ...hands, ...bottles, ...care, ...insects, ...air];

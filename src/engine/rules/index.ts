@@ -10,7 +10,7 @@ import { careRules, fillAirRules } from './care.ts';
 import { eatingRules } from './eating.ts';
 import { fitRules } from './fit.ts';
 import { foulGasRules, lidGasRules, roomGasRules } from './gas.ts';
-import { bottleProfileRules, fillProfileRules, handsRules, pourProfileRules } from './profile.ts';
+import { bottleProfileRules, fillProfileRules, handsRules } from './profile.ts';
 import { rescueRules, tipRules } from './rescue.ts';
 import type { Rule } from './rule.ts';
 import { scrapsRules } from './scraps.ts';
@@ -55,7 +55,6 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Those who eat', rules: eatingRules },
   { place: 'Can', rules: canRules },
   { place: 'Bed', rules: bedRules },
-  { place: 'Who eats from the bed', rules: pourProfileRules },
   { place: 'Hour', rules: hourRules },
   { place: 'Hour to spray', rules: sprayRules },
   { place: 'Hour to pour', rules: pourHourRules },

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NOTHING_TOLD, type Profile } from '../scraps/profile.ts';
 import { careRules, fillAirRules } from './care.ts';
-import { bottleProfileRules, fillProfileRules, handsRules, pourProfileRules } from './profile.ts';
+import { bottleProfileRules, fillProfileRules, handsRules } from './profile.ts';
 import { judge } from './rule.ts';
 
 const SEED = 5;
@@ -18,7 +18,6 @@ function spoken(profile: Profile): readonly string[] {
     ...judge(fillProfileRules, { profile, kitchenScraps: true }),
     ...judge(handsRules, { profile }),
     ...judge(bottleProfileRules, { profile, poisonLineTold: false }),
-    ...judge(pourProfileRules, { profile, eatenRaw: true }),
   ].map(({ rule }) => rule);
 }
 
@@ -36,11 +35,6 @@ describe('the answers of a plot', () => {
       }),
       { seed: SEED },
     );
-  });
-
-  it('stop a bed eaten raw for weak immunity, and no reason passes it', () => {
-    const [stop] = judge(pourProfileRules, { profile: { ...NOTHING_TOLD, immuneWeak: true }, eatenRaw: true });
-    expect(stop).toMatchObject({ rule: 'pour-eaten-by-weak', level: 'stop', override: 'none' });
   });
 });
 

@@ -24,12 +24,6 @@ export interface StandingBottles {
   readonly poisonLineTold: boolean;
 }
 
-/** A pour on a bed. What nobody told counts as eaten raw. */
-export interface PourAt {
-  readonly profile: Profile;
-  readonly eatenRaw: boolean;
-}
-
 const little = ({ children, school }: Profile) => children || school;
 
 export const fillProfileRules: readonly Rule<FillSituation>[] = [
@@ -89,34 +83,5 @@ export const bottleProfileRules: readonly Rule<StandingBottles>[] = [
     speaksFor: 'general',
     when: ({ profile }) =>
       little(profile) || profile.pets ? { children: little(profile), pets: profile.pets } : false,
-  },
-];
-
-export const pourProfileRules: readonly Rule<PourAt>[] = [
-  {
-    id: 'pour-eaten-by-weak',
-    level: 'stop',
-    source: 'our-caution',
-    looksAt: 'someone with weak immunity who eats from the plot, and a bed eaten raw',
-    speaksFor: 'general',
-    override: 'none',
-    when: ({ profile, eatenRaw }) => (profile.immuneWeak && eatenRaw ? {} : false),
-  },
-  {
-    id: 'pour-food-sold',
-    level: 'hold',
-    source: 'cfr-21-112',
-    locator: '112.3 agricultural tea and its additive; 112.51; 112.56',
-    looksAt: 'food that is sold or handed on, and a bed eaten raw',
-    speaksFor: ['us'],
-    when: ({ profile, eatenRaw }) => (profile.sells && eatenRaw ? {} : false),
-  },
-  {
-    id: 'pour-school-bed',
-    level: 'hold',
-    source: 'our-caution',
-    looksAt: 'a school or class, and a bed eaten raw',
-    speaksFor: 'general',
-    when: ({ profile, eatenRaw }) => (profile.school && eatenRaw ? {} : false),
   },
 ];

@@ -8,7 +8,6 @@ import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { SPOON_COUNTRIES, type SpoonCountry } from '#engine/quantity/units.ts';
 import { hourRules } from '#engine/rules/bed.ts';
-import { pourProfileRules } from '#engine/rules/profile.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { workCan } from '#engine/working/can.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -18,7 +17,6 @@ import type { CanFacts } from '#journal/parts/described.ts';
 import { isReason } from '../caution.ts';
 import type { Liquid } from './liquid.ts';
 import { HOLD_SHOWN } from './passed-over.ts';
-import { profileOf } from './profile.ts';
 import { bedOfRound, type NextPick, ofPour, orderFor, type RoundAsk, type RoundBed } from './round.ts';
 import { type StrengthOf, workStrength } from './strength.ts';
 
@@ -100,7 +98,6 @@ export function pourCard(ask: PourAsk): PourCard {
   const found = [
     ...here.reasons.filter(({ rule }) => rule.startsWith('bed-')),
     ...(order ? ofPour({ ...order, spoon: ask.spoon ?? null }) : []),
-    ...judge(pourProfileRules, { profile: profileOf(ask.plot), eatenRaw: eatenRaw(bed.eaten) }),
     ...judge(hourRules, { soil: ask.soil, ...weatherOn(ask.plot, ask.now.slice(0, 10)) }),
   ];
   const passedOver = found.flatMap((finding) => {
@@ -134,11 +131,6 @@ export function pourCard(ask: PourAsk): PourCard {
     notes,
     workings: [...workStrength(liquid.plantsGPerL, strength), ...workCan(order, poured)],
   };
-}
-
-/** What nobody told counts as eaten raw. */
-function eatenRaw(eaten: string | undefined): boolean {
-  return eaten !== 'cooked' && eaten !== 'not-eaten';
 }
 
 const NOTHING = {

@@ -10,7 +10,6 @@ import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
 import { eatingRules } from '#engine/rules/eating.ts';
-import { pourProfileRules } from '#engine/rules/profile.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
@@ -133,7 +132,6 @@ function roundBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | u
       sized: portion !== undefined,
       fedDays,
     }),
-    ...judge(pourProfileRules, { profile: profileOf(ask.plot), eatenRaw: bed.eaten !== 'cooked' && bed.eaten !== 'not-eaten' }),
     ...(liquid === undefined || strength === undefined ? [] : ofPour(orderFor(bed, portion, liquid, strength, ask))),
   ];
   const verdict = verdictOf(reasons);

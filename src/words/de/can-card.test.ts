@@ -4,11 +4,10 @@ import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules, hourRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
 import { eatingRules } from '#engine/rules/eating.ts';
-import { pourProfileRules } from '#engine/rules/profile.ts';
 import { canCard as english } from '../en/can-card.ts';
 import { canCard as german } from './can-card.ts';
 
-const rules = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...pourProfileRules, ...hourRules];
+const rules = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...hourRules];
 const ids = rules.map(({ id }) => id);
 const stops = rules.filter(({ level }) => level === 'stop');
 

@@ -5,7 +5,7 @@ import type { Measure } from '#engine/can/measures.ts';
 import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { CanCardWords, RatioSaid } from '../en/can-card.ts';
-import { eatingCautions } from './eating.ts';
+import { eatingCautions, eatingInstead } from './eating.ts';
 
 const NBSP = '\u00a0';
 const n = (values: Values, key: string) => Number(values[key]);
@@ -129,18 +129,12 @@ const cautions: Readonly<Record<string, (values: Values) => string>> = {
     `Windig, ${unit(n(v, 'windKmPerH'), 'km/h', 0)}: tief und ohne Brause gießen, nicht über Blätter.`,
   'hour-weather-not-told': (v) =>
     `Für heute wurde kein Wetter eingetragen. Nicht gießen bei ${unit(n(v, 'highC'), '°C', 0)} und mehr, auf trockenen Boden oder vor starkem Regen.`,
-  'pour-eaten-by-weak': () =>
-    'Nichts davon auf ein Beet, das roh gegessen wird, solange jemand mitisst, der leicht krank wird.',
-  'pour-food-sold': () =>
-    'Es wird verkauft oder weitergegeben: nur auf den Boden gießen und nichts berühren, was gegessen wird. Eine Regel der Vereinigten Staaten zählt einen Ansatz mit Zucker als unbehandelten Auszug, sobald etwas von Tieren darin ist. Die Regeln deines Abnehmers und deines Ortes gehen vor.',
-  'pour-school-bed': () =>
-    'Eine Schule isst von diesem Beet roh: Frage zuerst, wer für das Essen geradesteht, und nimm wenn möglich ein Beet, das gekocht wird.',
   'care-wash-before-picking': () => 'Hände, Kanne und Messbecher waschen, bevor du etwas erntest.',
 };
 
-/** What the card says in German. */
 /** What may be done in place of every stop that may stand on the card. */
 const instead: Readonly<Record<string, string>> = {
+  ...eatingInstead,
   'batch-no-peg':
     'Frage die anderen und binde den Pflock wieder an; kennt es niemand, kommt es auf den Kompost, fern von Gräben und Brunnen.',
   'batch-lost': 'Mit trockenem Laub auf den Kompost schichten, fern von Gräben und Brunnen.',
@@ -152,7 +146,6 @@ const instead: Readonly<Record<string, string>> = {
   'salt-never': 'Stärker verdünnen und das Salz der Kanne messen, bevor gegossen wird.',
   'bed-gets-none':
     'Mit reinem Wasser gießen und mit Kompost oder Mulch düngen; oder ändern, was für das Beet eingestellt ist.',
-  'pour-eaten-by-weak': 'Auf Beete gießen, deren Ernte gekocht wird; dieses nur wässern.',
 };
 
 export const canCard: CanCardWords = {
@@ -161,7 +154,12 @@ export const canCard: CanCardWords = {
   instead,
   insteadLead: 'Stattdessen:',
   moreCautions: (count) => `${count} weitere Hinweise`,
-  passable: { 'bed-gets-none': 'kein Guss auf dieses Beet', 'salt-never': 'zu viel Salz für jede Pflanze' },
+  passable: {
+    'bed-gets-none': 'kein Guss auf dieses Beet',
+    'salt-never': 'zu viel Salz für jede Pflanze',
+    'eating-animal-possible-on-leaves': 'Tiere am Wasser, auf Blätter',
+    'eating-immune-weak-raw-bed': 'schwaches Immunsystem und ein Beet, das roh gegessen wird',
+  },
   passAsk: (what) => `„${what}“ übergehen? Nur mit einem Grund, den die anderen beurteilen können.`,
   passBecause: 'Weil',
   passTooShort: 'Nenne den Grund in Worten, mindestens drei. Er bleibt beim Guss und am Beet stehen.',

@@ -8,6 +8,16 @@ const picked = (v: Values) =>
     ? 'wann geerntet wird, ist nicht bekannt'
     : `die Ernte ist in ${Number(v.toPickDays)}\u00a0Tagen`;
 
+/** What may be done in place of what a rule stops. */
+export const eatingInstead: Readonly<Record<string, string>> = {
+  'eating-animal-on-leaves':
+    'Auf den Boden eines Beetes gießen, das erst in 120 Tagen oder später geerntet wird, oder auf den Kompost, wie es die örtlichen Regeln erlauben.',
+  'eating-animal-possible-on-leaves':
+    'Auf den Boden gießen, an den Fuß dessen, was gekocht wird; oder den nächsten Ansatz mit Leitungswasser füllen.',
+  'eating-immune-weak-raw-bed':
+    'Nur wässern und mit Kompost oder Mulch düngen; den Ansatz auf Beete gießen, deren Ernte gekocht wird.',
+};
+
 export const eatingCautions: Readonly<Record<string, (values: Values) => string>> = {
   'eating-animal-on-leaves': () =>
     'Nie auf Blätter: in diesem Ansatz sind Mist, Fleisch, Tellerreste oder Kot. Auf den Boden gießen, mit den Tagen vor der Ernte, die das Beet verlangt.',

@@ -9,9 +9,9 @@ import { counted, figure, withUnit } from '../figures.ts';
 import { sayDate } from './app.ts';
 import { canCautions, sayMeasure } from './can.ts';
 import { careCautions } from './care.ts';
-import { eatingCautions } from './eating.ts';
+import { eatingCautions, eatingInstead } from './eating.ts';
 import { instead } from './instead.ts';
-import { passableNames, passWords, profileCautions, profileInstead } from './profile.ts';
+import { passableNames, passWords } from './profile.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
@@ -64,8 +64,8 @@ export interface RatioSaid {
 /** What the card says; another language has the same keys. */
 export const canCard = {
   language: 'en-GB',
-  cautions: { ...canCautions, ...hourCautions, ...eatingCautions, ...profileCautions, ...careCautions },
-  instead: { ...instead, ...profileInstead } as Readonly<Record<string, string>>,
+  cautions: { ...canCautions, ...hourCautions, ...eatingCautions, ...careCautions },
+  instead: { ...instead, ...eatingInstead } as Readonly<Record<string, string>>,
   insteadLead: 'Instead:',
   moreCautions: (count: number) => `${count} more worth knowing`,
   /** What a stop that a reason may pass is about, to be named in a mark. */

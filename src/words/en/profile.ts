@@ -21,17 +21,6 @@ export const profileCautions: Readonly<Record<string, (values: Values) => string
   'bottle-poison-line-not-told': () =>
     'Children are about and no poison line is told. Write its number on the sheet of the plot, so that it prints with the tags.',
   'bottle-out-of-reach': (v) => `${whoIsAbout(v)}: keep bottles locked away or above their reach, each with its tag.`,
-  'pour-eaten-by-weak': () =>
-    'Nothing of this on a bed eaten raw while someone who falls ill easily eats from the plot.',
-  'pour-food-sold': () =>
-    'Food is sold or handed on: pour on the soil only, and touch no part that is eaten. A United States rule counts feed with sugar in it as an untreated agricultural tea where anything of animal origin went in. Your buyer’s food programme and your local codes come first.',
-  'pour-school-bed': () =>
-    'A school eats from this bed raw: ask whoever answers for the food first, and choose a bed that is cooked if you can.',
-};
-
-/** What may be done in place of what these rules stop. */
-export const profileInstead: Readonly<Record<string, string>> = {
-  'pour-eaten-by-weak': 'Pour it on beds whose crop is cooked, and water this one plain.',
 };
 
 /** The answers that make rules stricter. */
@@ -87,6 +76,8 @@ export function stricterOf(profile: Profile): readonly Stricter[] {
 /** What each stop is about that gives way to a reason, as a mark names it. */
 export const passableNames: Readonly<Record<string, string>> = {
   'bed-gets-none': 'no feed on this bed',
+  'eating-animal-possible-on-leaves': 'animals may have reached the water, on leaves',
+  'eating-immune-weak-raw-bed': 'weak immunity and a bed eaten raw',
   'salt-never': 'too much salt for any plant',
   'seeds-in-the-liquid': 'weeds with seed in the pail',
   'compost-in-the-liquid': 'compost in the pail',
