@@ -26,7 +26,7 @@ export const eatingCautions: Readonly<Record<string, (values: Values) => string>
   'eating-immune-weak-raw-bed': () =>
     'Kein Guss auf dieses Beet: es wird roh gegessen, und jemand, der hier isst, hat ein schwaches Immunsystem. Das ist unsere Vorsicht, keine Vorschrift.',
   'eating-manure-picked-soon': (v) =>
-    `Noch nicht auf dieses Beet: im Ansatz sind Mist, Fleisch, Tellerreste oder Kot, und ${picked(v)}. Roher Mist wartet nach der Vorschrift der USA ${days(v)}; örtliche Regeln können mehr verlangen.`,
+    `Noch nicht auf dieses Beet: im Ansatz sind Mist, Fleisch, Tellerreste oder Kot, und ${picked(v)}. Die Vorschrift der USA für rohen Mist (7 CFR 205.203) verlangt ${days(v)}; örtliche Regeln können mehr verlangen.`,
   'eating-animal-possible-picked-soon': (v) =>
     `Noch nicht auf dieses Beet: es wird roh gegessen, ${picked(v)}, und Tiere können an den Ansatz gekommen sein. Wir verlangen ${days(v)} wie bei rohem Mist: unsere Vorsicht. Ein Beet, das gekocht wird, darf ihn haben.`,
   'eating-sold-picked-soon': (v) =>

@@ -21,7 +21,7 @@ export const eatingCautions: Readonly<Record<string, (values: Values) => string>
   'eating-immune-weak-raw-bed': () =>
     'No feed on this bed: it is eaten raw, and someone who eats here has weak immunity. That is our caution, not a rule.',
   'eating-manure-picked-soon': (v) =>
-    `Not on this bed yet: manure, meat, plate scraps or droppings went into the batch, ${part(v)}, and ${picked(v)}. Raw manure in a US certified garden waits ${days(v)}; local codes may ask for more.`,
+    `Not on this bed yet: manure, meat, plate scraps or droppings went into the batch, ${part(v)}, and ${picked(v)}. The US rule for raw manure (7 CFR 205.203) asks for ${days(v)}; local codes may ask for more.`,
   'eating-animal-possible-picked-soon': (v) =>
     `Not on this bed yet: it is eaten raw, ${picked(v)}, and animals may have reached what is in this batch. We ask for ${days(v)}, as for raw manure: our caution. A bed that is cooked may have it.`,
   'eating-sold-picked-soon': (v) =>
