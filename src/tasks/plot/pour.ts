@@ -8,6 +8,7 @@ import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { SPOON_COUNTRIES, type SpoonCountry } from '#engine/quantity/units.ts';
 import { hourRules } from '#engine/rules/bed.ts';
+import { careRules } from '#engine/rules/care.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { workCan } from '#engine/working/can.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -98,6 +99,7 @@ export function pourCard(ask: PourAsk): PourCard {
   const found = [
     ...here.reasons.filter(({ rule }) => rule.startsWith('bed-')),
     ...(order ? ofPour({ ...order, spoon: ask.spoon ?? null }) : []),
+    ...judge(careRules, { act: 'pour' }),
     ...judge(hourRules, { soil: ask.soil, ...weatherOn(ask.plot, ask.now.slice(0, 10)) }),
   ];
   const passedOver = found.flatMap((finding) => {

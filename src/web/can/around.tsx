@@ -155,7 +155,7 @@ export function Done(props: { readonly can: Can; readonly text: string }) {
     <section class="poured-all" role="status">
       <p class="say">{props.text}</p>
       <p>
-        <b>{words().useToday}</b>
+        <b>{words().useToday}</b> {words().cautions['care-wash-before-picking']?.({})}
       </p>
       <Show when={others()}>
         <A class="block act wide" href="/can">

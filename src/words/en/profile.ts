@@ -19,7 +19,7 @@ export const profileCautions: Readonly<Record<string, (values: Values) => string
     `${v.pregnant ? (v.immuneWeak ? 'Someone pregnant and someone who falls ill easily are' : 'Someone pregnant is') : 'Someone who falls ill easily is'} about: let somebody else look, strain and spray.`,
   'hands-of-grown-ups': () => 'A school plot: grown-ups open, strain, mix and spray; pupils watch from a step away.',
   'bottle-poison-line-not-told': () =>
-    'Children are about and no poison line is told. Write its number on the sheet of the plot, so that it prints with the tags.',
+    'Children are about and no poison line is told. Write its number on the sheet of the plot, so that it stands on the shed sheet.',
   'bottle-out-of-reach': (v) => `${whoIsAbout(v)}: keep bottles locked away or above their reach, each with its tag.`,
 };
 
