@@ -3,7 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
-import { barredIn, fillOffers } from '#tasks/plot/fill.ts';
+import { fillOffers } from '#tasks/plot/fill.ts';
+import { barredIn } from '#tasks/plot/kept-out.ts';
 import { keptOutIn, lotToHeap, stockView, whyNamedKept } from '#tasks/plot/scraps.ts';
 import { type SlipTold, slipAsks, weighedBody } from '#tasks/plot/slip-questions.ts';
 import { readBeanTest, slipView } from '#tasks/plot/slips.ts';

@@ -12,21 +12,17 @@ import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
-import { fillBars } from '#words/en/fill.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
-import { type ClosedHere, closedHere } from './closed.ts';
 import { onDay } from './dates.ts';
 import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
-import { whyKept } from './scraps.ts';
+import { barredIn, keptOut, LEAST_KG, nameOf, type StockKept, stockKept } from './kept-out.ts';
 import { stateAt } from './shelf.ts';
 
 /** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
 export const UNTOLD_ALKALINITY_MEQ_PER_L = 4;
 /** Left for froth and gas where nobody told it. @practice */
 export const USUAL_GAS_ROOM = 0.25;
-/** Less than this of a lot is what clings to its bucket. @practice */
-const LEAST_KG = 0.01;
 const LEAST_L = 0.05;
 
 /** A lot of the stock that may go in. */
@@ -37,9 +33,6 @@ export interface LotOffer {
   readonly leftKg: number;
   readonly treated: BatchPart['treated'];
 }
-
-/** Why a lot of the stock may not be chosen. */
-export type KeptOut = 'set-aside' | 'compost-only' | 'out' | 'kind-not-known';
 
 export interface VesselOffer {
   readonly id: string;
@@ -68,38 +61,14 @@ export interface StarterOffer {
   readonly in: 'bottle' | 'pail';
 }
 
-export interface FillOffers {
+export interface FillOffers extends StockKept {
   readonly vessels: readonly VesselOffer[];
   readonly lots: readonly LotOffer[];
-  readonly keptOut: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly leftKg: number;
-    readonly why: KeptOut;
-    /** Why, in a sentence by its rule; '' where `why` says it all. */
-    readonly says: string;
-  }[];
-  /** Materials that the site greys, and in which words. */
-  readonly closed: ClosedHere;
   readonly waters: readonly WaterOffer[];
   readonly starters: readonly StarterOffer[];
   readonly nextPeg: number;
   /** Peg numbers that hang on a vessel now. */
   readonly pegsInUse: readonly number[];
-}
-
-/** What of the stock may go into no vessel, and what the site keeps out: for every sheet that lists scraps. */
-export function stockKept(plot: Plot): Pick<FillOffers, 'keptOut' | 'closed'> {
-  const lots = [...plot.lots.values()].filter(({ leftKg }) => leftKg >= LEAST_KG);
-  return {
-    keptOut: lots.flatMap((lot) => {
-      const why = keptOut(lot);
-      return why === undefined
-        ? []
-        : [{ id: lot.id, name: nameOf(lot), leftKg: lot.leftKg, why, says: whyKept(plot, lot) }];
-    }),
-    closed: closedHere(plot.facts),
-  };
 }
 
 /** What there is to fill a vessel with. */
@@ -150,20 +119,9 @@ export function shapeOf(name: string): ShapeKind {
   return /\b(drum|bin|tub|jar)\b/i.test(name) ? 'drum' : 'pail';
 }
 
-function keptOut(lot: Lot): KeptOut | undefined {
-  if (lot.goes !== 'liquid') return lot.goes;
-  const { material: id, analysis } = lot.act.body;
-  const known = (id !== undefined && material(id) !== undefined) || analysis?.dryMatter !== undefined;
-  return known ? undefined : 'kind-not-known';
-}
-
 function lotOffer(lot: Lot): LotOffer {
   const { body } = answeredByBeans(lot.act, lot.tests);
   return { id: lot.id, material: body.material, name: nameOf(lot), leftKg: lot.leftKg, treated: body.slip?.treated };
-}
-
-function nameOf({ act: { body } }: Lot): string {
-  return body.name ?? (body.material === undefined ? '' : (material(body.material)?.name ?? body.material));
 }
 
 /** Sound feed that a starter can be taken from, the youngest first. */
@@ -262,27 +220,6 @@ export function fillAnswer(plot: Plot, ask: FillAsk): Filled {
       barred: barredIn(plot, ask.parts),
     },
   };
-}
-
-/** Parts that may not go in: lots kept out, kinds the site greys, and scraps nobody can speak for without a bean test. */
-export function barredIn(plot: Plot, parts: readonly FillPart[]): readonly string[] {
-  const closed = closedHere(plot.facts);
-  return parts.flatMap((part) => {
-    const lot = part.lot === undefined ? undefined : plot.lots.get(part.lot);
-    if (lot !== undefined) return keptOut(lot) === undefined ? [] : [whyKept(plot, lot)];
-    const id = part.material;
-    if (id !== undefined && closed.ids.has(id) && closed.says !== undefined) return [closed.says];
-    const group = id === undefined ? undefined : material(id)?.group;
-    if (part.treated === 'no' || !ASKED_GROUPS.includes(group ?? '')) return [];
-    return [part.treated === undefined ? fillBars.untold(nameOfPart(part)) : fillBars.notKnown(nameOfPart(part))];
-  });
-}
-
-/** Groups of the table that weedkiller comes in with. */
-const ASKED_GROUPS: readonly string[] = ['clippings', 'hay-straw', 'manure', 'compost'];
-
-function nameOfPart({ name, material: id }: FillPart): string {
-  return name || (id === undefined ? '' : (material(id)?.name ?? id));
 }
 
 /** The workings of the answer. */

@@ -61,6 +61,7 @@ function topUp(plot: Plot, batch: string): PegForm<'peg.toppedUp'> {
     ],
     starter: (at: string): readonly Asked[] => [amount(`${at}.volume`, 'volume')],
   }).map(([name, asks]) => [name, asks(`${name}.0`)] as const);
+  const nameField = groups[0]?.[1][0]?.field ?? '';
   return {
     act: 'topUp',
     kind: 'peg.toppedUp',
@@ -71,8 +72,8 @@ function topUp(plot: Plot, batch: string): PegForm<'peg.toppedUp'> {
       const begun = groups.filter(([, asked]) => asked.some(({ field }) => (typed[field] ?? '').trim() !== ''));
       const base = { batch, ...Object.fromEntries(begun.map(([name]) => [name, [{}]])) };
       const asked = begun.flatMap(([, list]) => list);
-      const kept = whyNamedKept(plot, typed['parts.0.name'] ?? '');
-      if (kept !== undefined) return { ok: false, troubles: new Map([['parts.0.name', { sentence: kept }]]) };
+      const kept = whyNamedKept(plot, typed[nameField] ?? '');
+      if (kept !== undefined) return { ok: false, troubles: new Map([[nameField, { sentence: kept }]]) };
       return atFields(readForm('peg.toppedUp', asked, byId(typed, 'sugar.0.product', products), { base, countries }));
     },
   };

@@ -1,12 +1,12 @@
 // Lots of the stock that may not go into a vessel, greyed with their reason: on the filling sheet and at the weigh-in.
 
 import { For, Show } from 'solid-js';
-import type { FillOffers } from '#tasks/plot/fill.ts';
+import type { StockKept } from '#tasks/plot/kept-out.ts';
 import { fillSheet, lotWords } from '#words/en/fill.ts';
 import '../styles/scraps.css';
 
 /** Lots of the stock that may not go in: greyed where the others stand, each with its reason. */
-export function KeptOutLots(props: { readonly offers: Pick<FillOffers, 'keptOut'> }) {
+export function KeptOutLots(props: { readonly offers: Pick<StockKept, 'keptOut'> }) {
   return (
     <Show when={props.offers.keptOut.length > 0}>
       <ul class="plain kept-out" aria-label={fillSheet.kept}>

@@ -2,7 +2,7 @@
 // Fetched in one piece as soon as the first screen is drawn, so that the first screen stays small.
 
 export { explainFit, fit } from '#tasks/fit.ts';
-export { stockKept } from '#tasks/plot/fill.ts';
+export { stockKept } from '#tasks/plot/kept-out.ts';
 export { KeptOutLots } from '../fill/kept-out.tsx';
 export { WorkingDialog } from '../parts/working-dialog.tsx';
 export { Cures } from './cures.tsx';
