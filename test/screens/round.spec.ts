@@ -62,10 +62,11 @@ test('once round the job with the network off from the second visit', async ({ p
   await page.locator('#lot-material').selectOption('grass-clippings-fresh');
   await page.locator('#lot-amount').fill('2.1 kg');
   await page.locator('#lot-amount').press('Enter');
-  await page.getByRole('radio', { name: 'own', exact: true }).check();
+  await page.getByRole('radio', { name: 'this plot', exact: true }).check();
   await page.getByRole('radio', { name: 'no', exact: true }).check();
+  await page.getByRole('radio', { name: 'fresh', exact: true }).check();
   await page.locator('#lot-write').click();
-  await expect(page.getByText('May go in a pail')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'May go in a pail' })).toBeVisible();
   await shot(page, '03-scraps');
 
   await page.goto('/weigh-in');
