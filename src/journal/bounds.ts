@@ -3,7 +3,7 @@
 // enough to catch a slipped decimal. A journal keeps facts: a tight lid is a fact, and rules judge it elsewhere.
 
 import * as z from 'zod/mini';
-import { isDate } from './moment.ts';
+import { isDate, isOn } from './moment.ts';
 import { says } from './problem.ts';
 
 /** A finite number between two limits, in a named unit. */
@@ -81,6 +81,13 @@ export const id = z
 export const date = z
   .string({ error: () => says('is not a date', 'a date such as 2026-06-03') })
   .check(z.refine(isDate, says('is not a date', 'a date such as 2026-06-03')));
+
+/** A local date and time. */
+export const moment = z
+  .string({ error: () => says('is not a date and time', 'such as 2026-06-03T06:00') })
+  .check(
+    z.refine((value) => value.length > 10 && isOn(value), says('is not a date and time', 'such as 2026-06-03T06:00')),
+  );
 
 /** Mass of one lot; 1,000 kg is more than any bucket garden lifts. */
 export const massKg = positive(1000, 'kg');

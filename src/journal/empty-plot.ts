@@ -20,6 +20,7 @@ export function emptyPlot(id: string): Plot {
     heapLooked: [],
     soilTests: [],
     weather: [],
+    feedTests: [],
     photos: [],
     trialsLaid: [],
     trialsWeighed: [],

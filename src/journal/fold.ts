@@ -35,6 +35,7 @@ export interface Plot {
   readonly heapLooked: readonly ActOf<'heap.looked'>[];
   readonly soilTests: readonly ActOf<'soil.tested'>[];
   readonly weather: readonly ActOf<'weather.typed'>[];
+  readonly feedTests: readonly ActOf<'feed.tested'>[];
   readonly photos: readonly ActOf<'photo.taken'>[];
   readonly trialsLaid: readonly ActOf<'trial.laid'>[];
   readonly trialsWeighed: readonly ActOf<'trial.weighed'>[];
@@ -115,6 +116,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     heapLooked: by('heap.looked'),
     soilTests: by('soil.tested'),
     weather: by('weather.typed'),
+    feedTests: by('feed.tested'),
     photos: by('photo.taken'),
     trialsLaid: by('trial.laid'),
     trialsWeighed: by('trial.weighed'),

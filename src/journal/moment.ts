@@ -93,6 +93,11 @@ export function daysIn(timeZone: string | undefined): DaysBetween {
   };
 }
 
+/** Minutes that the clocks of a zone stand ahead of UTC at a local time; undefined for a zone this device does not know. */
+export function minutesAheadOfUtc(timeZone: string, wallMinute: number): number | undefined {
+  return isTimeZone(timeZone) ? offsetsOf(timeZone)(wallMinute) : undefined;
+}
+
 /** Minutes that local time is ahead of UTC, by the local clock; asked of the zone once a day and kept. */
 function offsetsOf(timeZone: string): (wallMinute: number) => number {
   const zone = zoneNamed(timeZone);

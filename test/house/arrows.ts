@@ -19,7 +19,12 @@ export const floors: Readonly<Record<string, Floor>> = {
   engine: { sees: [], seesTypesOf: [], packages: [] },
   journal: { sees: ['engine'], seesTypesOf: [], packages: ['zod/mini'] },
   words: { sees: ['engine'], seesTypesOf: [], packages: [] },
-  tasks: { sees: ['words', 'journal', 'engine'], seesTypesOf: [], packages: ['zod/mini'] },
+  tasks: {
+    sees: ['words', 'journal', 'engine'],
+    seesTypesOf: [],
+    // The sun's rising and setting, and a forecast's file, are general matters: a library has them.
+    packages: ['zod/mini', 'astronomy-engine', 'csv-parse/browser/esm/sync'],
+  },
   store: { sees: ['journal'], seesTypesOf: ['engine'], packages: ['idb'] },
   cli: { sees: ['tasks', 'words'], seesTypesOf: ['engine'], packages: ['node:*', 'zod/v4/core'] },
   web: {

@@ -1,9 +1,9 @@
-// The batch, the can, the bed and the hour: each rule on both sides of its line. A concentrate of 10 dS/m in water
+// The batch, the can and the bed: each rule on both sides of its line. A concentrate of 10 dS/m in water
 // without salt adds 10/n dS/m at 1 in n.
 
 import { type PourOrder, pour } from '#engine/can/pour.ts';
 import { batchRules } from '#engine/rules/batch.ts';
-import { type BedSituation, bedRules, type HourSituation, hourRules } from '#engine/rules/bed.ts';
+import { type BedSituation, bedRules } from '#engine/rules/bed.ts';
 import { type CanSituation, canRules } from '#engine/rules/can.ts';
 import { examplesOf } from './example.ts';
 
@@ -49,6 +49,8 @@ const seedling = (n: number) => can(n, { growth: 'seedling' });
 const bean = (n: number) => can(n, { crop: 'bean' });
 const unmeasured = { ...held, ecDsPerM: undefined };
 const rain = { alkalinityMeqPerL: 0.05, ph: 6, ecDsPerM: 0.02 };
+const known = { ...held, lacticMmolPerL: 100, aceticMmolPerL: 50, ethanolPercent: 2 };
+const leaf = (n: number) => can(n, { way: 'leaf', batch: known });
 /** 1 g/L of nitrogen, 4 L on a square metre: 4 g/m² undiluted. */
 const aim = (aimGPerM2: number) =>
   can(1, { strength: { kind: 'nutrient', element: 'n', aimGPerM2, contentGPerL: 1, depthLPerM2: 4 } });
@@ -79,6 +81,11 @@ const cans = examplesOf(canRules, {
   ],
   'too-sour-for-dry-soil': [can(100, { water: rain }), can(100, { water: rain, soil: 'moist' })],
   'outside-pour-ph': [can(100, { water: rain }), can(100)],
+  // 50 mmol/L of acetic acid in 1 in 2 stand far over 5, in 1 in 100 far under
+  'leaf-acid-over': [leaf(2), leaf(100)],
+  // 2 % in 1 in 4 is the 0.5 % it stays under
+  'leaf-alcohol-over': [leaf(4), leaf(5)],
+  'leaf-acid-not-known': [can(100, { way: 'leaf' }), leaf(100)],
   // a mesh half as wide as the nozzle
   'nozzle-clogs': [can(100, { nozzleMm: 1, strainedMm: 0.51 }), can(100, { nozzleMm: 1, strainedMm: 0.5 })],
   'eaten-not-told': [can(100, { eaten: undefined }), can(100)],
@@ -96,14 +103,4 @@ const beds = examplesOf(bedRules, {
   'bed-fed-just-now': [{ ...bed, fedDays: 1 }, bed],
 });
 
-const hour: HourSituation = { soil: 'moist', highC: 24.9, windMPerS: 4.1, rainMm: 9.9, weatherTold: true };
-const hours = examplesOf(hourRules, {
-  'hour-soil-dry': [{ ...hour, soil: 'dry' }, hour],
-  'hour-hot': [{ ...hour, highC: 25 }, hour],
-  'hour-rain': [{ ...hour, rainMm: 10 }, hour],
-  // 15 km/h is 4.17 m/s
-  'hour-windy': [{ ...hour, windMPerS: 4.2 }, hour],
-  'hour-weather-not-told': [{ weatherTold: false }, hour],
-});
-
-export const canExamples = [...batches, ...cans, ...beds, ...hours];
+export const canExamples = [...batches, ...cans, ...beds];

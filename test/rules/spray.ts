@@ -47,6 +47,14 @@ const pours = examplesOf(pourHourRules, {
   'pour-soil-dry': [{ ...moist, soil: 'cracked' }, moist],
   'pour-soil-soaked': [{ ...moist, soil: 'soaked' }, moist],
   'pour-heavy-rain-soon': [{ ...moist, rainAheadMm: 10 }, moist],
+  'pour-hot': [
+    { ...moist, temperatureC: 25 },
+    { ...moist, temperatureC: 24.9 },
+  ],
+  'pour-windy': [
+    { ...moist, windMPerS: kmPerH(16) },
+    { ...moist, windMPerS: kmPerH(15) },
+  ],
   'pour-hour-not-known': [{ ...moist, soil: undefined }, moist],
 });
 

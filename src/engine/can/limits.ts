@@ -10,6 +10,9 @@ export type Way = 'soil' | 'leaf';
 export const ADDED_EC_DS_PER_M = { seedling: 1.0, established: 2.0, never: 3.0 } as const;
 /** Conductivity of a spray, dS/m. @memory */
 export const LEAF_EC_DS_PER_M = 1.5;
+/** Acid that has kept its proton, acetic and lactic together, and alcohol, that a spray may hold. @memory */
+export const LEAF_ACID_MMOL_PER_L = 5;
+export const LEAF_ETHANOL_PERCENT = 0.5;
 /** pH between which a can is poured; below the last, only on moist soil. @memory */
 export const POUR_PH = { low: 5.0, high: 7.5, moistOnly: 4.5 } as const;
 /** A mesh passes what a nozzle twice as wide lets through. @practice */

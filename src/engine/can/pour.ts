@@ -24,6 +24,10 @@ export interface PourBatch {
   readonly kGPerL?: number | Range | undefined;
   /** What animals may have left in it, where the record tells. */
   readonly animalOrigin?: AnimalOrigin | undefined;
+  /** Acids in all, whatever their protons do. */
+  readonly lacticMmolPerL?: number | undefined;
+  readonly aceticMmolPerL?: number | undefined;
+  readonly ethanolPercent?: number | undefined;
 }
 
 /** Everything one pour may be told. */

@@ -191,26 +191,35 @@ export interface PourHour {
   readonly soil?: 'moist' | 'dry' | 'cracked' | 'soaked' | undefined;
   /** Rain of the next 6 hours; 0 when none is forecast. */
   readonly rainAheadMm?: number | undefined;
+  /** Nothing where nobody told: then the soil and the rain alone are asked. */
+  readonly temperatureC?: number | undefined;
+  readonly windMPerS?: number | undefined;
 }
 
 export interface PourWindow {
   readonly answer: 'open' | 'closed' | 'unknown';
-  readonly reasons: readonly ('soil-dry' | 'soil-soaked' | 'heavy-rain-soon')[];
+  readonly reasons: readonly ('soil-dry' | 'soil-soaked' | 'heavy-rain-soon' | 'hot')[];
+  /** Over the most for a spray: what leaves a rose lands elsewhere. It closes nothing on the soil. */
+  readonly windy: boolean;
   readonly notTold: readonly ('soil' | 'rain')[];
 }
 
 /**
- * May the soil be poured on in this hour? Open on moist soil with less than 10 mm of rain in the next 6 hours. On dry
- * or cracked soil the feed runs past the roots, on soaked soil and before heavy rain it runs off.
+ * May the soil be poured on in this hour? Open on moist soil with less than 10 mm of rain in the next 6 hours and, where
+ * it is told, under 25 °C. On dry or cracked soil the feed runs past the roots, on soaked soil and before heavy rain it
+ * runs off.
  * @practice our caution, no source
  */
-export function pourWindow({ soil, rainAheadMm }: PourHour): PourWindow {
+export function pourWindow({ soil, rainAheadMm, temperatureC, windMPerS }: PourHour): PourWindow {
   const reasons: PourWindow['reasons'][number][] = [];
   if (soil === 'dry' || soil === 'cracked') reasons.push('soil-dry');
   if (soil === 'soaked') reasons.push('soil-soaked');
   if (told(rainAheadMm) && !(rainAheadMm < SPRAY_LIMITS.heavyRainMm)) reasons.push('heavy-rain-soon');
+  if (temperatureC !== undefined && !(temperatureC < SPRAY_LIMITS.belowC)) reasons.push('hot');
+  const windy = windMPerS !== undefined && !(windKmPerHOf(windMPerS) <= SPRAY_LIMITS.mostWindKmPerH);
   const notTold: PourWindow['notTold'][number][] = [];
   if (soil === undefined) notTold.push('soil');
   if (!told(rainAheadMm)) notTold.push('rain');
-  return { answer: reasons.length > 0 ? 'closed' : notTold.length > 0 ? 'unknown' : 'open', reasons, notTold };
+  const answer = reasons.length > 0 ? 'closed' : notTold.length > 0 ? 'unknown' : 'open';
+  return { answer, reasons, windy, notTold };
 }

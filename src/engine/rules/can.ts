@@ -4,7 +4,9 @@
 import {
   ADDED_EC_DS_PER_M,
   addedEcLimit,
+  LEAF_ACID_MMOL_PER_L,
   LEAF_EC_DS_PER_M,
+  LEAF_ETHANOL_PERCENT,
   MESH_PER_NOZZLE_FRACTION,
   POUR_PH,
   RAW_SOIL_DAYS,
@@ -13,6 +15,7 @@ import {
 } from '../can/limits.ts';
 import type { Pour, PourOrder } from '../can/pour.ts';
 import type { Range } from '../quantity/range.ts';
+import { dissociatedFraction, PKA } from '../scraps/acid.ts';
 import type { Rule } from './rule.ts';
 
 export interface CanSituation {
@@ -73,6 +76,23 @@ function unmeasured({ order, pour }: CanSituation) {
   const mostEcDsPerM = UNMEASURED_EC_DS_PER_M * pour.dose.concentrateFraction;
   const n = Math.ceil(UNMEASURED_EC_DS_PER_M / limitDsPerM);
   return { over: !(mostEcDsPerM <= limitDsPerM), values: { mostEcDsPerM, limitDsPerM, n } };
+}
+
+/** Acid on the leaf that has kept its proton, mmol/L, and the pH it was reckoned at; nothing where it was not told. */
+function leafAcid({ order, pour }: CanSituation) {
+  const { lacticMmolPerL, aceticMmolPerL } = order.batch ?? {};
+  const phLow = pour.diluted.ph?.low;
+  if (pour.dose === undefined || lacticMmolPerL === undefined || aceticMmolPerL === undefined || phLow === undefined)
+    return undefined;
+  const kept = (pka: number) => 1 - dissociatedFraction({ ph: phLow, pka });
+  const whole = lacticMmolPerL * kept(PKA.lactic) + aceticMmolPerL * kept(PKA.acetic);
+  return { acidMmolPerL: pour.dose.concentrateFraction * whole, phLow };
+}
+
+/** Alcohol of the spray, percent; nothing where it was not told. */
+function leafEthanol({ order, pour }: CanSituation): number | undefined {
+  const told = order.batch?.ethanolPercent;
+  return pour.dose === undefined || told === undefined ? undefined : pour.dose.concentrateFraction * told;
 }
 
 export const canRules: readonly Rule<CanSituation>[] = [
@@ -210,6 +230,42 @@ export const canRules: readonly Rule<CanSituation>[] = [
       const ph = pour.diluted.ph;
       if (ph === undefined || (ph.low >= POUR_PH.low && ph.high <= POUR_PH.high)) return false;
       return { lowPh: ph.low, highPh: ph.high, fromPh: POUR_PH.low, toPh: POUR_PH.high };
+    },
+  },
+  {
+    id: 'leaf-acid-over',
+    level: 'hold',
+    source: 'memory',
+    looksAt: 'acetic and lactic acid of a spray that have kept their proton, against what a leaf bears',
+    speaksFor: 'general',
+    when: (situation) => {
+      const found = situation.order.way === 'leaf' ? leafAcid(situation) : undefined;
+      if (found === undefined || found.acidMmolPerL <= LEAF_ACID_MMOL_PER_L) return false;
+      return { ...found, limitMmolPerL: LEAF_ACID_MMOL_PER_L };
+    },
+  },
+  {
+    id: 'leaf-alcohol-over',
+    level: 'hold',
+    source: 'memory',
+    looksAt: 'alcohol of a spray against what a leaf bears',
+    speaksFor: 'general',
+    when: (situation) => {
+      const percent = situation.order.way === 'leaf' ? leafEthanol(situation) : undefined;
+      if (percent === undefined || percent < LEAF_ETHANOL_PERCENT) return false;
+      return { percent, limitPercent: LEAF_ETHANOL_PERCENT };
+    },
+  },
+  {
+    id: 'leaf-acid-not-known',
+    level: 'caution',
+    source: 'our-caution',
+    looksAt: 'whether acids and alcohol of a spray are known',
+    speaksFor: 'general',
+    when: (situation) => {
+      const { order, pour } = situation;
+      if (order.way !== 'leaf' || pour.dose === undefined) return false;
+      return leafAcid(situation) === undefined || leafEthanol(situation) === undefined ? {} : false;
     },
   },
   {

@@ -210,8 +210,28 @@ export const pourHourRules: readonly MildRule<PourHour>[] = [
       },
   },
   {
-    id: 'pour-hour-not-known',
+    id: 'pour-hot',
     level: 'hold',
+    source: 'our-caution',
+    looksAt: 'the temperature of the hour, where it was told, against the line for a pour',
+    speaksFor: 'general',
+    when: (hour) =>
+      pourWindow(hour).reasons.includes('hot') && {
+        temperatureC: hour.temperatureC ?? Number.NaN,
+        belowC: SPRAY_LIMITS.belowC,
+      },
+  },
+  {
+    id: 'pour-windy',
+    level: 'caution',
+    source: 'our-caution',
+    looksAt: 'the wind of the hour, where it was told, against the most for a spray',
+    speaksFor: 'general',
+    when: (hour) => pourWindow(hour).windy && { windKmPerH: windKmPerHOf(hour.windMPerS ?? Number.NaN) },
+  },
+  {
+    id: 'pour-hour-not-known',
+    level: 'caution',
     source: 'our-caution',
     looksAt: 'whether soil and rain were told, where nothing known closes the hour',
     speaksFor: 'general',

@@ -12,6 +12,7 @@ import {
   mass,
   massOrVolume,
   material,
+  moment,
   name,
   note,
   number,
@@ -57,12 +58,29 @@ export const heapLooked = fields({
   note: z.optional(note),
 });
 
+/** One hour of a day, from its full hour on. */
+const weatherHour = fields({
+  hour: whole(0, 23),
+  temperatureC: z.optional(temperatureC),
+  windMPerS: z.optional(number(0, 120, 'm/s')),
+  rainMm: z.optional(number(0, 500, 'mm')),
+  humidityPercent: z.optional(number(0, 100, '%')),
+  cloudPercent: z.optional(number(0, 100, '%')),
+});
+
+const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/;
+const clock = text(5).check(z.refine((value) => CLOCK.test(value), says('is no time of day', 'a time such as 05:10')));
+
 const weatherDay = fields({
   on: date,
   lowC: z.optional(temperatureC),
   highC: z.optional(temperatureC),
   rainMm: z.optional(number(0, 2000, 'mm')),
   windMPerS: z.optional(number(0, 120, 'm/s')),
+  /** Sunrise and sunset by the local clock, as a calendar or a neighbour tells them. */
+  sunrise: z.optional(clock),
+  sunset: z.optional(clock),
+  hours: z.optional(listOf(weatherHour, 1, 24)),
 }).check(
   z.refine((d) => d.lowC === undefined || d.highC === undefined || d.lowC <= d.highC, {
     path: ['highC'],
@@ -70,7 +88,34 @@ const weatherDay = fields({
   }),
 );
 
-export const weatherTyped = fields({ what: oneOf(['seen', 'forecast']), days: listOf(weatherDay, 1, 400) });
+export const weatherTyped = fields({
+  what: oneOf(['seen', 'forecast']),
+  /** When the forecast was made, local date and time. */
+  issuedAt: z.optional(moment),
+  days: listOf(weatherDay, 1, 400),
+});
+
+/** Dishes of a cress test, all of one strength or of the water alone: seeds laid, seeds with a root, mean root. */
+const dishes = fields({
+  sown: whole(1, 1000),
+  germinated: whole(0, 1000),
+  meanRootMm: z.optional(number(0, 300, 'mm')),
+});
+
+/** The cress test of a feed: each strength, 1 part in n of the mixture, against the diluting water alone. */
+export const feedTested = fields({
+  bottle: z.optional(id),
+  batch: z.optional(id),
+  sownOn: z.optional(date),
+  control: dishes,
+  samples: listOf(fields({ n: number(1, 100_000, ''), dishes }), 1, 20),
+  note: z.optional(note),
+}).check(
+  z.refine((t) => (t.bottle === undefined) !== (t.batch === undefined), {
+    path: ['bottle'],
+    error: says('needs exactly one of bottle and batch', 'the id of a bottle, or of a batch'),
+  }),
+);
 
 /** A photo kept by the store under its id; `of` is the look, bed or bottle it shows. */
 export const photoTaken = fields({

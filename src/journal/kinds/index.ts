@@ -49,6 +49,7 @@ export const kinds = {
   'heap.fed': first(besideKinds.heapFed),
   'heap.looked': first(besideKinds.heapLooked),
   'weather.typed': first(besideKinds.weatherTyped),
+  'feed.tested': first(besideKinds.feedTested),
   'photo.taken': first(besideKinds.photoTaken),
   'trial.laid': first(besideKinds.trialLaid),
   'trial.weighed': first(besideKinds.trialWeighed),

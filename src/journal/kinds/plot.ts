@@ -46,6 +46,9 @@ export const plotDescribed = fields({
   name: z.optional(name),
   timeZone: z.optional(zoneName),
   hemisphere: z.optional(oneOf(['north', 'south'])),
+  /** Where it lies, for sunrise and sunset: north and east count up. */
+  latitudeDeg: z.optional(number(-90, 90, 'degrees')),
+  longitudeDeg: z.optional(number(-180, 180, 'degrees')),
   outsideScraps: z.optional(yesNo),
   kitchenScraps: z.optional(yesNo),
   cookedFood: z.optional(yesNo),
@@ -60,6 +63,7 @@ export const plotDescribed = fields({
 }).check(
   anyOf([
     ...(['name', 'timeZone', 'hemisphere', 'outsideScraps', 'kitchenScraps', 'cookedFood', 'siteRule'] as const),
+    ...(['latitudeDeg', 'longitudeDeg'] as const),
     ...(['present', 'neighboursM', 'sells', 'school', 'poisonLine', 'keyholders', 'note'] as const),
   ]),
 );

@@ -30,6 +30,8 @@ export const factForms = {
     { field: 'neighboursM', as: 'figure' },
     { field: 'hemisphere', as: 'one', words: ['north', 'south'] },
     { field: 'timeZone', as: 'text' },
+    { field: 'latitudeDeg', as: 'figure' },
+    { field: 'longitudeDeg', as: 'figure' },
     { field: 'sells', as: 'yes' },
     { field: 'school', as: 'yes' },
     { field: 'note', as: 'text' },

@@ -96,24 +96,36 @@ describe('the band of holds', () => {
 
   it('holds on dry soil, and the dose stays', () => {
     const card = pourCard(ask('M', { soil: 'dry' }));
-    expect(card.beware).toContainEqual(expect.objectContaining({ rule: 'hour-soil-dry', level: 'hold' }));
+    expect(card.beware).toContainEqual(expect.objectContaining({ rule: 'pour-soil-dry', level: 'hold' }));
     expect(card.cans).toHaveLength(2);
   });
   it('holds in the heat typed for the day: 26 °C on 29 June, 24 °C on 24 June', () => {
     const hot = fold(gardenEntries('2026-07-02'));
     const card = (on: string) => pourCard({ ...ask('M'), plot: hot, now: `${on}T11:00` });
-    expect(card('2026-06-29').beware.map(({ rule }) => rule)).toContain('hour-hot');
-    expect(card('2026-06-24').beware.map(({ rule }) => rule)).not.toContain('hour-hot');
+    expect(card('2026-06-29').beware.map(({ rule }) => rule)).toContain('pour-hot');
+    expect(card('2026-06-24').beware.map(({ rule }) => rule)).not.toContain('pour-hot');
   });
   it('warns of wind of 8 m/s and of 18 mm of rain', () => {
     const told = fold(gardenEntries('2026-06-24'));
     const on = (day: string) =>
       pourCard({ ...ask('F'), plot: told, now: `${day}T23:00`, liquid: liquidsOf(told, now)[0]?.id });
-    expect(on('2026-06-21').beware.map(({ rule }) => rule)).toContain('hour-windy');
-    expect(on('2026-06-19').beware.map(({ rule }) => rule)).toContain('hour-rain');
+    expect(on('2026-06-21').beware.map(({ rule }) => rule)).toContain('pour-windy');
+    expect(on('2026-06-19').beware.map(({ rule }) => rule)).toContain('pour-heavy-rain-soon');
   });
-  it('is silent on moist soil', () => {
-    expect(rules({ soil: 'moist' })).toEqual([]);
+  it('on moist soil asks only for the rain that nobody told', () => {
+    expect(rules({ soil: 'moist' })).toEqual(['pour-hour-not-known']);
+  });
+  it('is silent on moist soil once no rain is told for the day', () => {
+    const dry = recorder({ plot: plot.id ?? '' }).did('weather.typed', `${ON}T08:00`, {
+      what: 'forecast',
+      days: [{ on: ON, highC: 21, rainMm: 0 }],
+    });
+    const told = fold([...gardenEntries(ON), dry]);
+    expect(pourCard({ ...ask('M', { soil: 'moist' }), plot: told }).beware).toEqual([]);
+  });
+  it('knows cracked and soaked soil', () => {
+    expect(rules({ soil: 'cracked' })).toContain('pour-soil-dry');
+    expect(rules({ soil: 'soaked' })).toContain('pour-soil-soaked');
   });
   it('always says to use it today', () => {
     expect(pourCard(ask('M')).notes.map(({ rule }) => rule)).toContain('use-today');
@@ -146,7 +158,7 @@ describe('the entry of a bed fed', () => {
   });
   it('says which hold was passed', () => {
     const dry = pourCard(ask('M', { soil: 'dry' }));
-    expect(fedBody(dry, [1])?.overrode?.map(({ rule }) => rule)).toEqual(['hour-soil-dry']);
+    expect(fedBody(dry, [1])?.overrode?.map(({ rule }) => rule)).toEqual(['pour-soil-dry']);
     expect(bedFed.safeParse(fedBody(dry, [1])).success).toBe(true);
   });
   it('says so where less is left than the bed wants', () => {

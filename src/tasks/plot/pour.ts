@@ -7,27 +7,27 @@ import { pour } from '#engine/can/pour.ts';
 import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { SPOON_COUNTRIES, type SpoonCountry } from '#engine/quantity/units.ts';
-import { hourRules } from '#engine/rules/bed.ts';
 import { careRules } from '#engine/rules/care.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { workCan } from '#engine/working/can.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
+import type { Bed } from '#journal/parts/beds.ts';
 import type { CanFacts } from '#journal/parts/described.ts';
 import { isReason } from '../caution.ts';
+import { type HoursAsk, hourFindings } from './hours.ts';
 import type { Liquid } from './liquid.ts';
 import { HOLD_SHOWN } from './passed-over.ts';
 import { bedOfRound, type NextPick, ofPour, orderFor, type RoundAsk, type RoundBed } from './round.ts';
 import { type StrengthOf, workStrength } from './strength.ts';
 
-export interface PourAsk extends RoundAsk {
+export interface PourAsk extends RoundAsk, Pick<HoursAsk, 'sun' | 'soil' | 'airSeen'> {
   readonly bed: string;
   /** What it is poured with. */
   readonly canL: number | undefined;
   readonly can?: string | undefined;
   readonly spoon?: SpoonCountry | undefined;
-  readonly soil?: 'dry' | 'moist' | undefined;
   /** Reasons given for passing over stops that are a matter of judgement, by the id of the rule. */
   readonly passed?: Readonly<Record<string, string>> | undefined;
 }
@@ -51,10 +51,13 @@ export interface CanToFill {
 }
 
 /** Why there is no dose: nothing chosen, or reasons that stop or hold the bed. */
-export type Missing = 'bed' | 'liquid' | 'strength' | 'size' | 'can' | 'reasons';
+export type Missing = 'bed' | 'liquid' | 'strength' | 'size' | 'can' | 'sprayer' | 'reasons';
 
 export interface PourCard {
   readonly bed: RoundBed | undefined;
+  readonly way: 'soil' | 'leaf';
+  /** Whether the leaves of the bed may be wetted at all. */
+  readonly leafAllowed: boolean;
   readonly liquid: Liquid | undefined;
   readonly strength: StrengthOf | undefined;
   readonly canL: number | undefined;
@@ -84,23 +87,33 @@ const BARRING = [
   ...['eating-manure-picked-soon', 'eating-animal-possible-picked-soon', 'eating-sold-picked-soon'],
   ...['eating-school-picked-soon'],
   ...['raw-bed-picked-soon', 'bed-nothing-grows', 'bed-size-not-told', 'bed-eaten-not-told'],
+  // It would drift onto beds that are eaten raw, and over the fence.
+  'spray-windy',
 ] as const;
 
 /** The card for one bed. */
-export function pourCard(ask: PourAsk): PourCard {
+export function pourCard(asked: PourAsk): PourCard {
+  const way = asked.way ?? 'soil';
+  const ask = way === 'leaf' ? { ...asked, litresPer: { [asked.bed]: LEAF_L_PER } } : asked;
   const { bed: here, liquid, strength } = bedOfRound(ask, ask.bed);
   const bed = ask.plot.beds.get(ask.bed);
   const { canL, can } = ask;
-  const base = { bed: here, liquid, strength, canL, can };
-  const missing = missingOf(here, liquid, strength, canL);
+  const base = { bed: here, way, leafAllowed: bed !== undefined && mayWetLeaves(bed), liquid, strength, canL, can };
+  const lacking = missingOf(here, liquid, strength, canL);
+  const missing = lacking === 'can' && way === 'leaf' ? 'sprayer' : lacking;
   if (here === undefined || bed === undefined) return { ...base, ...NOTHING, missing: 'bed' };
   const order = liquid &&
-    strength && { ...orderFor(bed, here.portion, liquid, strength, ask), canL: canL ?? 1, soil: ask.soil };
+    strength && {
+      ...orderFor(bed, here.portion, liquid, strength, ask),
+      canL: canL ?? 1,
+      soil: soilOf(ask.soil),
+      ...(way === 'leaf' && { strainedMm: liquid.meshMm, nozzleMm: ask.plot.cans.get(can ?? '')?.nozzleMm }),
+    };
   const found = [
     ...here.reasons.filter(({ rule }) => rule.startsWith('bed-')),
     ...(order ? ofPour({ ...order, spoon: ask.spoon ?? null }) : []),
-    ...judge(careRules, { act: 'pour' }),
-    ...judge(hourRules, { soil: ask.soil, ...weatherOn(ask.plot, ask.now.slice(0, 10)) }),
+    ...judge(careRules, { act: way === 'leaf' ? 'spray' : 'pour' }),
+    ...hourFindings(ask, way),
   ];
   const passedOver = found.flatMap((finding) => {
     const reason = ask.passed?.[finding.rule]?.trim();
@@ -133,6 +146,19 @@ export function pourCard(ask: PourAsk): PourCard {
     notes,
     workings: [...workStrength(liquid.plantsGPerL, strength), ...workCan(order, poured)],
   };
+}
+
+/** Litres on a square metre or a pot until leaves drip. @practice 5 to 10 L on 100 m² of garden leaves */
+const LEAF_L_PER = 0.1;
+
+/** Whether the leaves of a bed may be wetted: only where the plot says so, and nothing of it is eaten raw. */
+export function mayWetLeaves({ facts, eaten }: Bed): boolean {
+  return facts.feed === 'leaf-and-soil' && (eaten === 'cooked' || eaten === 'not-eaten');
+}
+
+function soilOf(soil: PourAsk['soil']): 'dry' | 'moist' | undefined {
+  if (soil === 'cracked') return 'dry';
+  return soil === 'soaked' ? 'moist' : soil;
 }
 
 const NOTHING = {
@@ -182,15 +208,6 @@ function cansToFill({ cans }: Cans, ask: PourAsk): readonly CanToFill[] {
 /** What one syringe holds, mL. */
 export const syringeMl = SYRINGE_ML;
 
-/** The day's weather as typed last: seen before forecast. */
-function weatherOn(plot: Plot, today: string) {
-  const told = plot.weather.flatMap(({ body }) =>
-    body.days.filter(({ on }) => on === today).map((day) => ({ ...day, seen: body.what === 'seen' })),
-  );
-  const day = told.findLast(({ seen }) => seen) ?? told.at(-1);
-  return { highC: day?.highC, windMPerS: day?.windMPerS, rainMm: day?.rainMm, weatherTold: day !== undefined };
-}
-
 /**
  * How high a dose stands in a straight jug of a known bore: h = V / (π r²).
  * @returns mm from the floor of the jug
@@ -231,7 +248,7 @@ export function fedBody(
     from: [{ [liquid.kind]: liquid.id, volume: amount(concentrateL) }],
     poured: amount(pouredL),
     ratio: strength.ratio,
-    way: 'soil',
+    way: card.way,
     cans: used.map(({ volumeL, concentrateMl }, i) => ({
       ...(card.can !== undefined && { can: card.can }),
       volumeL,
@@ -261,6 +278,14 @@ export function cansOf(plot: Plot): readonly CanChoice[] {
     .filter((can: CanFacts) => can.gone !== true && (can.kind === undefined || can.kind === 'can'))
     .map(({ id, name, volume }) => ({ id, name: name ?? '', typed: volume?.typed, volumeL: volume?.volumeL }))
     .sort((a, b) => (a.volumeL ?? Number.POSITIVE_INFINITY) - (b.volumeL ?? Number.POSITIVE_INFINITY));
+}
+
+/** Sprayers of the plot whose size is known, the smallest first. */
+export function sprayersOf(plot: Plot): readonly CanChoice[] {
+  return [...plot.cans.values()]
+    .filter(({ gone, kind, volume }) => gone !== true && kind === 'sprayer' && volume !== undefined)
+    .map(({ id, name, volume }) => ({ id, name: name ?? '', typed: volume?.typed, volumeL: volume?.volumeL }))
+    .sort((a, b) => (a.volumeL ?? 0) - (b.volumeL ?? 0));
 }
 
 /** What one would take without being asked: the largest can whose size is known. */

@@ -26,10 +26,13 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
   ['/can', lazy(async () => ({ default: (await import('../can/can.tsx')).CanScreen }))],
   ['/can/:bed', lazy(async () => ({ default: (await import('../can/can.tsx')).CanScreen }))],
   ['/pick', lazy(async () => ({ default: (await import('../pick/pick.tsx')).PickScreen }))],
+  ['/weather', lazy(async () => ({ default: (await import('../weather/weather.tsx')).WeatherScreen }))],
+  ['/cress/:feed', lazy(async () => ({ default: (await import('../weather/cress.tsx')).CressScreen }))],
   ['/record', lazy(async () => ({ default: (await import('../record/record.tsx')).RecordScreen }))],
   ['/print/tags', lazy(async () => ({ default: (await import('../print/tags.tsx')).TagsPrint }))],
   ['/print/can', lazy(async () => ({ default: (await import('../print/can.tsx')).CanPrint }))],
   ['/print/bean/:lot', lazy(async () => ({ default: (await import('../print/bean.tsx')).BeanPrint }))],
+  ['/print/cress', lazy(async () => ({ default: (await import('../print/cress.tsx')).CressPrint }))],
   ['/print/shed', lazy(async () => ({ default: (await import('../print/shed.tsx')).ShedPrint }))],
   ['*', LineScreen],
 ];

@@ -27,7 +27,13 @@ export function BedHead(props: { readonly can: Can; readonly card: PourCard; rea
         <section class="bed-head">
           <div>
             <h2>{size() === '' ? bed().name : words().bedLine(bed().name, size())}</h2>
-            <p>{bed().crop === undefined ? words().onSoilNoCrop : words().onSoil(bed().crop ?? '')}</p>
+            <p>
+              {props.card.way === 'leaf'
+                ? words().onLeaf(bed().crop ?? bed().name)
+                : bed().crop === undefined
+                  ? words().onSoilNoCrop
+                  : words().onSoil(bed().crop ?? '')}
+            </p>
             <For each={marks()}>
               {({ rule, reason, on }) => (
                 <p class="passed-mark">
@@ -124,13 +130,43 @@ export function AskPicking(props: Asked) {
 export function AskSoil(props: Asked) {
   const { words } = props.can;
   return (
-    <ChoiceRow<'dry' | 'moist'>
+    <ChoiceRow<NonNullable<Said['soil']>>
       name="soil"
       legend={words().soilAsk}
       words={entriesOf(words().soils)}
       taken={props.said.soil}
       onTake={(soil) => props.onSay({ soil })}
     />
+  );
+}
+
+/** The air as one feels it, where no wind was told. */
+export function AskAir(props: Asked) {
+  const { words } = props.can;
+  return (
+    <ChoiceRow<NonNullable<Said['airSeen']>>
+      name="air"
+      legend={words().airAsk}
+      words={entriesOf(words().airs)}
+      taken={props.said.airSeen}
+      onTake={(airSeen) => props.onSay({ airSeen })}
+    />
+  );
+}
+
+/** Soil or leaves, on a bed whose leaves may be wetted; no other bed is ever asked. */
+export function AskWay(props: Asked) {
+  const { words } = props.can;
+  return (
+    <Show when={props.card.leafAllowed}>
+      <ChoiceRow<'soil' | 'leaf'>
+        name="way"
+        legend={words().wayAsk}
+        words={entriesOf(words().ways)}
+        taken={props.card.way}
+        onTake={(way) => props.onSay({ way })}
+      />
+    </Show>
   );
 }
 

@@ -8,10 +8,11 @@ import { steppedLitres } from '#tasks/plot/round.ts';
 import { useDraft } from '../app/draft.ts';
 import { canSteps } from '../drawings/can-steps.tsx';
 import { How } from '../parts/how.tsx';
-import { AskPicking, AskSoil, BedHead, Done, Failed, Holds } from './around.tsx';
+import { AskAir, AskPicking, AskSoil, AskWay, BedHead, Done, Failed, Holds } from './around.tsx';
 import { Cans } from './cans.tsx';
 import { type Can, type Said, type Setup, same } from './chosen.ts';
 import { Dose } from './dose.tsx';
+import { Hours } from './hours.tsx';
 import { NoDose } from './no-dose.tsx';
 import { type Screen, ScreenSetter, Stepper } from './screen-set.tsx';
 import { Workings } from './workings.tsx';
@@ -35,7 +36,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
   const [done, setDone] = createSignal<{ readonly entry: string; readonly litres: string; readonly ml: string }>();
   const today = record.today;
   const said = createMemo<Said>(() => (draft().saidOn === today() ? draft().said : {}), {}, { equals: same });
-  const setup = createMemo(() => draft().begun ?? can.setupFor(props.bed), undefined, { equals: same });
+  const setup = createMemo(() => draft().begun ?? can.setupFor(props.bed, said().way), undefined, { equals: same });
   // A touch that pours a can changes neither, so that the card need not be worked out again.
   const card = createMemo(() => can.cardFor(props.bed, said(), setup()));
   const poured = () => draft().poured;
@@ -85,7 +86,12 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
         when={!stands()}
         fallback={<Done can={can} text={words().done(stands()?.litres ?? '', stands()?.ml ?? '')} />}
       >
-        <Show when={poured().length === 0 && card().missing === undefined && card().bed?.portion}>
+        <Show when={poured().length === 0}>
+          <AskWay can={can} card={card()} said={said()} onSay={say} />
+        </Show>
+        <Show
+          when={poured().length === 0 && card().way === 'soil' && card().missing === undefined && card().bed?.portion}
+        >
           {(portion) => (
             <Stepper
               label={words().per[portion().unit]}
@@ -111,7 +117,10 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
           />
           <Cans words={words()} card={card()} poured={poured()} onPour={() => pour(1)} />
           <Show when={poured().length === 0}>
-            <AskSoil can={can} card={card()} said={said()} onSay={say} />
+            <Show when={card().way === 'leaf'} fallback={<AskSoil can={can} card={card()} said={said()} onSay={say} />}>
+              <p>{words().leafSteps}</p>
+              <AskAir can={can} card={card()} said={said()} onSay={say} />
+            </Show>
           </Show>
           <Holds can={can} card={card()} begun={poured().length > 0} onUnpass={(rule) => pass(rule, '')} />
           <Show when={saving() !== 'failed'} fallback={<Failed can={can} onAgain={write} />}>
@@ -151,6 +160,9 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
               </Show>
             </div>
           </Show>
+        </Show>
+        <Show when={card().bed !== undefined && poured().length === 0}>
+          <Hours can={can} card={card()} said={said()} />
         </Show>
         <Show when={poured().length === 0}>
           <AskPicking can={can} card={card()} said={said()} onSay={say} />

@@ -1,14 +1,26 @@
 // What is poured from, with which can and how strong, as chosen last on this device; the words of the keyholder's
 // language; and the card that follows from it all. The tasks answer; nothing is worked out here.
 
-import { type Accessor, createMemo } from 'solid-js';
+import { type Accessor, createMemo, createResource } from 'solid-js';
+import { type HoursView, hoursOf, type SunDay } from '#tasks/plot/hours.ts';
 import { type Liquid, liquidsOf, usualLiquid } from '#tasks/plot/liquid.ts';
-import { type CanChoice, cansOf, keyholderOf, type PourCard, pourCard, usualCan } from '#tasks/plot/pour.ts';
+import {
+  type CanChoice,
+  cansOf,
+  keyholderOf,
+  type PourAsk,
+  type PourCard,
+  pourCard,
+  sprayersOf,
+  usualCan,
+} from '#tasks/plot/pour.ts';
 import { MATCHED, type NextPick, type Round, roundOver } from '#tasks/plot/round.ts';
 import type { StrengthChoice } from '#tasks/plot/strength.ts';
 import { canCard as german } from '#words/de/can-card.ts';
 import { type CanCardWords, canCard as english } from '#words/en/can-card.ts';
+import { deviceZone } from '../app/clock.ts';
 import { useRecord } from '../app/context.tsx';
+import { dayAfter } from '../app/demo.ts';
 import { useDraft } from '../app/draft.ts';
 import type { Record } from '../app/record.ts';
 
@@ -24,7 +36,9 @@ const NOTHING_CHOSEN: Chosen = { liquid: undefined, can: undefined, strength: MA
 
 /** What was said at the tap, on one date. */
 export interface Said {
-  readonly soil?: 'dry' | 'moist' | undefined;
+  readonly soil?: PourAsk['soil'];
+  readonly airSeen?: PourAsk['airSeen'];
+  readonly way?: 'soil' | 'leaf' | undefined;
   readonly nextPick?: NextPick | undefined;
   /** Reasons for passing over stops that are a matter of judgement, by the id of the rule. */
   readonly passed?: { readonly [rule: string]: string } | undefined;
@@ -44,7 +58,9 @@ export interface Can {
   /** Worked out on asking, bed by bed. */
   readonly round: () => Round;
   /** What a pour on a bed would begin with now. */
-  readonly setupFor: (bed: string) => Setup;
+  readonly setupFor: (bed: string, way?: 'soil' | 'leaf') => Setup;
+  /** Today and tomorrow hour by hour. */
+  readonly hoursFor: (said: Said) => HoursView;
   readonly cardFor: (bed: string, said: Said, setup: Setup) => PourCard;
 }
 
@@ -69,11 +85,29 @@ export function useCan(): Can {
       litresPer: draft().litresPer,
     });
 
-  function setupFor(bed: string): Setup {
+  // The library of the sky is fetched only for a plot that told its place.
+  const [sun] = createResource(
+    () => {
+      const { latitudeDeg, longitudeDeg, timeZone } = record.plot().facts;
+      return latitudeDeg === undefined || longitudeDeg === undefined
+        ? undefined
+        : { latitudeDeg, longitudeDeg, timeZone: timeZone ?? deviceZone(), today: record.today() };
+    },
+    async ({ today, ...place }): Promise<{ readonly [on: string]: SunDay }> => {
+      const { sunOfDates } = await import('#tasks/plot/sun.ts');
+      return sunOfDates([today, dayAfter(today, 1)], place);
+    },
+  );
+  const hoursFor = ({ soil, airSeen }: Said) =>
+    hoursOf({ plot: record.plot(), now: record.now(), sun: sun(), soil, airSeen });
+
+  function setupFor(bed: string, way: 'soil' | 'leaf' = 'soil'): Setup {
+    const used = way === 'leaf' ? sprayersOf(record.plot()).at(-1) : can();
     return {
+      way,
       liquid: liquid()?.id,
-      can: can()?.id,
-      canL: can()?.volumeL,
+      can: used?.id,
+      canL: used?.volumeL,
       strength: draft().strength,
       litresPer: draft().litresPer[bed],
     };
@@ -89,16 +123,33 @@ export function useCan(): Can {
       spoon: keyholder().spoon,
       soil: said.soil,
       passed: said.passed,
+      airSeen: said.airSeen,
+      sun: sun(),
       ...(litresPer !== undefined && { litresPer: { [bed]: litresPer } }),
       ...(said.nextPick !== undefined && { nextPick: { [bed]: said.nextPick } }),
     });
   }
 
-  return { record, chosen: draft, change, keyholder, words, liquids, liquid, cans, can, round, setupFor, cardFor };
+  return {
+    record,
+    chosen: draft,
+    change,
+    keyholder,
+    words,
+    liquids,
+    liquid,
+    cans,
+    can,
+    round,
+    hoursFor,
+    setupFor,
+    cardFor,
+  };
 }
 
 /** What a pour is made with; one that has begun ends with the same, whatever is chosen meanwhile. */
 export interface Setup {
+  readonly way?: 'soil' | 'leaf';
   readonly liquid: string | undefined;
   readonly can: string | undefined;
   readonly canL: number | undefined;

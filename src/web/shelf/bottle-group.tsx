@@ -1,8 +1,10 @@
 // One group of bottles filled alike: drawn with what is left, its date, its vent diary, and the blocks for a vent and
 // for tipping out.
 
+import { A } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
 import type { ShelfBottle } from '#tasks/plot/shelf.ts';
+import { cressForm } from '#words/en/cress.ts';
 import {
   bottleAlternative,
   dateLine,
@@ -176,6 +178,9 @@ export function BottleGroup(props: {
             </For>
           </div>
         </details>
+        <A class="block" href={`/cress/${props.group.id}`}>
+          {cressForm.link}
+        </A>
       </div>
     </section>
   );

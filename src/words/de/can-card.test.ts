@@ -1,13 +1,14 @@
 // Every rule that may stand on the can card has a sentence in both languages.
 import { describe, expect, it } from 'vitest';
 import { batchRules } from '#engine/rules/batch.ts';
-import { bedRules, hourRules } from '#engine/rules/bed.ts';
+import { bedRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
 import { eatingRules } from '#engine/rules/eating.ts';
+import { pourHourRules, sprayRules } from '#engine/rules/spray.ts';
 import { canCard as english } from '../en/can-card.ts';
 import { canCard as german } from './can-card.ts';
 
-const rules = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...hourRules];
+const rules = [...batchRules, ...eatingRules, ...canRules, ...bedRules, ...pourHourRules, ...sprayRules];
 const ids = rules.map(({ id }) => id);
 const stops = rules.filter(({ level }) => level === 'stop');
 

@@ -12,11 +12,13 @@ import { careCautions } from './care.ts';
 import { eatingCautions, eatingInstead } from './eating.ts';
 import { instead } from './instead.ts';
 import { passableNames, passWords } from './profile.ts';
+import { pourHourCautions, sprayCautions } from './spray.ts';
+import { hoursWords } from './weather.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
-/** One sentence or two for each rule about a bed or the hour. */
-export const hourCautions: Readonly<Record<string, (values: Values) => string>> = {
+/** One sentence or two for each rule about a bed. */
+export const bedCautions: Readonly<Record<string, (values: Values) => string>> = {
   'bed-gets-none': (v) =>
     v.leaf
       ? 'No feed on this bed while its leaf is eaten raw: so the plot says.'
@@ -29,13 +31,6 @@ export const hourCautions: Readonly<Record<string, (values: Values) => string>> 
     n(v, 'fedDays') < 1
       ? 'Fed today already. Ask the other keyholders before it is fed twice.'
       : 'Fed yesterday. Ask the other keyholders before it is fed twice.',
-  'hour-soil-dry': () => 'Dry soil: water first, with as much plain water, and pour the feed after it.',
-  'hour-hot': (v) => `Hot, ${withUnit(n(v, 'highC'), '°C', 0)} today: wait for the evening or the early morning.`,
-  'hour-rain': (v) => `Rain, ${withUnit(n(v, 'rainMm'), 'mm', 0)} today: it washes the feed on. Wait till it is over.`,
-  'hour-windy': (v) =>
-    `Windy, ${withUnit(n(v, 'windKmPerH'), 'km/h', 0)}: pour low and without the rose, and not over leaves.`,
-  'hour-weather-not-told': (v) =>
-    `No weather was typed in for today. Leave it in heat of ${withUnit(n(v, 'highC'), '°C', 0)} and more, on dry soil, and before heavy rain.`,
 };
 
 const states: Readonly<Record<State, string>> = {
@@ -64,7 +59,14 @@ export interface RatioSaid {
 /** What the card says; another language has the same keys. */
 export const canCard = {
   language: 'en-GB',
-  cautions: { ...canCautions, ...hourCautions, ...eatingCautions, ...careCautions },
+  cautions: {
+    ...canCautions,
+    ...bedCautions,
+    ...pourHourCautions,
+    ...sprayCautions,
+    ...eatingCautions,
+    ...careCautions,
+  },
   instead: { ...instead, ...eatingInstead } as Readonly<Record<string, string>>,
   insteadLead: 'Instead:',
   moreCautions: (count: number) => `${count} more worth knowing`,
@@ -164,7 +166,20 @@ export const canCard = {
   notEnough: (leftL: number, wantedMl: number) =>
     `Only ${withUnit(leftL, 'L', 2)} is left, and this bed wants ${ml(wantedMl)}. Pour fewer litres, or take another batch.`,
   soilAsk: 'The soil under the mulch',
-  soils: { dry: 'dry', moist: 'moist' },
+  soils: { moist: 'moist', dry: 'dry', cracked: 'dry and cracked', soaked: 'soaked' },
+  airAsk: 'The air now',
+  airs: {
+    still: 'still, leaves hang',
+    'leaves-rustle': 'leaves rustle',
+    'twigs-move': 'twigs move',
+    'branches-move': 'branches move',
+  },
+  wayAsk: 'How is it given?',
+  ways: { soil: 'on the soil', leaf: 'on the leaves' },
+  onLeaf: (crop: string) => `${crop}: on the leaves, nothing of it eaten raw`,
+  leafSteps:
+    'Wet the leaves until they just drip; cover eyes and mouth. Not by anyone pregnant or who falls ill easily.',
+  hours: hoursWords,
   pickAsk: 'When is it picked next?',
   picks: { soon: 'within 14 days', later: 'in 14 days or more', far: 'in more than 120 days' },
   noDose: 'No dose',
@@ -174,6 +189,7 @@ export const canCard = {
     strength: 'Say first how strong.',
     size: 'Tell the size of the bed.',
     can: 'Say first which can.',
+    sprayer: 'Tell the sprayer and what it holds on the sheet of the plot.',
     reasons: 'Why, and what to do:',
   },
   toChoose: 'Choose batch, can and strength',

@@ -78,6 +78,12 @@ export const canCautions: Readonly<Record<string, (values: Values) => string>> =
     `Wet the soil first: this can stands near pH ${figure(n(v, 'ph'), 1)}, and below ${figure(n(v, 'limitPh'), 1)} it goes on moist soil only.`,
   'outside-pour-ph': (v) =>
     `This can may stand between pH ${figure(n(v, 'lowPh'), 1)} and ${figure(n(v, 'highPh'), 1)}; ${figure(n(v, 'fromPh'), 1)} to ${figure(n(v, 'toPh'), 1)} is usual. Pour on moist soil, and try three plants first.`,
+  'leaf-acid-over': (v) =>
+    `Too sour for leaves: ${withUnit(n(v, 'acidMmolPerL'), 'mmol/L')} of acid that burns, at pH ${figure(n(v, 'phLow'), 1)}, where leaves bear ${withUnit(n(v, 'limitMmolPerL'), 'mmol/L')}. Dilute it further, or pour on the soil.`,
+  'leaf-alcohol-over': (v) =>
+    `Too much alcohol for leaves: ${withUnit(n(v, 'percent'), '%')}, where it stays under ${withUnit(n(v, 'limitPercent'), '%')}. Dilute it further, or pour on the soil.`,
+  'leaf-acid-not-known': () =>
+    'How much acid and alcohol would lie on the leaves is not known. Spray three plants two days before the rest, or pour on the soil.',
   'nozzle-clogs': (v) =>
     v.strainedMm === undefined
       ? `How fine was it strained? A ${withUnit(n(v, 'nozzleMm'), 'mm')} nozzle wants ${withUnit(n(v, 'meshMm'), 'mm')} or finer: strain it so, or pour.`

@@ -35,6 +35,8 @@ export const fieldNames: Readonly<Record<string, string>> = {
   neighboursM: 'Nearest neighbour, m',
   hemisphere: 'Hemisphere',
   timeZone: 'Time zone',
+  latitudeDeg: 'Latitude, degrees, south with a minus; for sunrise and sunset. A tenth is enough; it is sent nowhere',
+  longitudeDeg: 'Longitude, degrees, west with a minus; a tenth is enough; it is sent nowhere',
   sells: 'Is any of the harvest sold or handed on?',
   school: 'Is it a school plot, or does a class eat from it?',
   note: 'Note',

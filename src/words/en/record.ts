@@ -68,6 +68,7 @@ export const sentences = {
   'heap.looked': (v: Values) =>
     after(`Look at heap ${v.heap}`, list(v.temperatureC && `${v.temperatureC}${NBSP}°C`, v.moisture, v.smell)),
   'weather.typed': (v: Values) => (v.what === 'forecast' ? 'A forecast was typed in.' : 'The weather was typed in.'),
+  'feed.tested': (v: Values) => `Cress test of ${v.bottle ?? v.batch ?? 'a feed'}.`,
   'photo.taken': (v: Values) => `A photo of ${v.of}.`,
   'trial.laid': (v: Values) => after('Trial laid', list(v.name, v.treatments)),
   'trial.weighed': (v: Values) => `${v.trial}: ${v.block}, ${v.treatment}, ${v.mass ?? 'nothing to weigh'}.`,
@@ -105,6 +106,7 @@ export const kindNames: Readonly<Record<keyof typeof sentences, string>> = {
   'heap.fed': 'heap fed',
   'heap.looked': 'heap look',
   'weather.typed': 'weather',
+  'feed.tested': 'cress test',
   'photo.taken': 'photo',
   'trial.laid': 'trial laid',
   'trial.weighed': 'trial weighed',

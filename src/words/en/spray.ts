@@ -86,6 +86,10 @@ export const pourHourCautions: Readonly<Record<string, (values: Values) => strin
   'pour-soil-soaked': () => 'The soil is soaked: the feed would run off. Wait until no water stands on it.',
   'pour-heavy-rain-soon': (v) =>
     `Heavy rain is told within ${hours(n(v, 'withinH'))} (${withUnit(n(v, 'rainMm'), 'mm')}): it would wash the feed away. Pour after the rain.`,
+  'pour-hot': (v) =>
+    `Hot, ${withUnit(n(v, 'temperatureC'), '°C', 0)}: wait for the evening or the early morning, under ${withUnit(n(v, 'belowC'), '°C')}.`,
+  'pour-windy': (v) =>
+    `Windy, ${withUnit(n(v, 'windKmPerH'), KM_H, 0)}: pour low and without the rose, and not over leaves.`,
   'pour-hour-not-known': (v) =>
     `Nobody told ${listed(v.notTold)}. Feel the soil a finger deep, and look whether heavy rain is coming within ${hours(n(v, 'withinH'))}, before you pour.`,
 };
