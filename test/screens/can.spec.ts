@@ -56,8 +56,8 @@ test('no dose: the lettuce bed never, the tunnel until its picking is 14 days aw
 test('dry soil holds and the dose stays; why and how stand beside it', async ({ page }) => {
   await demo(page);
   await openBed(page, 'Middle');
-  await page.getByRole('radio', { name: 'dry' }).check();
-  await expect(page.locator('.holds')).toContainText('Dry soil: water first');
+  await page.getByRole('radio', { name: 'dry', exact: true }).check();
+  await expect(page.locator('.holds')).toContainText('The soil is dry');
   await expect(page.locator('.dose-figure')).toHaveText('244\u00a0mL');
   await page.getByRole('button', { name: 'why? the dose' }).click();
   await expect(page.getByRole('dialog')).toContainText('plants in a litre poured');
