@@ -8,6 +8,7 @@ import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { can as canTask } from '#tasks/can.ts';
 import { fit as fitTask } from '#tasks/fit.ts';
+import { heap as heapTask } from '#tasks/heap.ts';
 
 const grams = (i: number) => (i % 100) / 100;
 
@@ -77,11 +78,20 @@ export function pieces(): readonly {
     spoon: 'metric',
     water: { alkalinityMeqPerL: 4.24, ecDsPerM: 0.58 },
   });
+  const rawHeap = (i: number) => ({
+    ingredients: [
+      { material: 'grass-clippings-fresh', massKg: 10 + grams(i) },
+      { material: 'dry-leaves', massKg: null },
+      { material: 'cardboard', massKg: null },
+    ],
+    target: { cn: 30, moisturePercent: 60 },
+  });
   return [
     { name: 'fit, engine', aimPerSecond: 20_000, work: (i) => fit(made[i % made.length] as Recipe) },
     { name: 'can, engine', aimPerSecond: 20_000, work: (i) => pour(orders[i % orders.length] as PourOrder) },
     { name: 'fit, raw input to answer', work: (i) => answered(fitTask(rawFit(i))) },
     { name: 'can, raw input to answer', work: (i) => answered(canTask(rawCan(i))) },
+    { name: 'heap, raw input to answer', work: (i) => answered(heapTask(rawHeap(i))) },
   ];
 }
 

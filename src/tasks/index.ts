@@ -7,7 +7,7 @@ import type { Caution } from './caution.ts';
 import type { Problem } from './problem.ts';
 
 /** The words that can be asked today. */
-export const words = ['fit', 'can', 'water', 'strain', 'sour'] as const;
+export const words = ['fit', 'can', 'water', 'strain', 'sour', 'heap'] as const;
 export type Word = (typeof words)[number];
 
 /** The answer of any word: the contract's object, and what a face may ask about it. */
@@ -73,6 +73,13 @@ const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
       import('#words/en/sour.ts'),
     ]);
     return whole({ schema: sourSchema, run: sour, say: saySour, explain: explainSour });
+  },
+  async heap() {
+    const [{ heap, heapSchema, explainHeap }, { sayHeap }] = await Promise.all([
+      import('./heap.ts'),
+      import('#words/en/heap.ts'),
+    ]);
+    return whole({ schema: heapSchema, run: heap, say: sayHeap, explain: explainHeap });
   },
 };
 

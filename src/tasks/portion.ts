@@ -7,7 +7,8 @@ import { material, materials } from '#engine/tables/index.ts';
 import { alkalinityMeqPerL, banded, massKg, number, oneOf, ph, text, volumeL } from './fields.ts';
 import { says } from './problem.ts';
 
-const materialId = text(80).check(
+/** An id of the materials list. */
+export const materialId = text(80).check(
   z.refine((id) => material(id) !== undefined, {
     error: (issue) => says('is not a material known here', allowedNear(String(issue.input))),
   }),

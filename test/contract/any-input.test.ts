@@ -41,6 +41,16 @@ const analysed = fc.record({
   kPercentDm: maybe(within(0, 15)),
   cn: maybe(within(1, 1000)),
 });
+const bucketed = fc.record({
+  material: oneOf('grass-clippings-fresh', 'coffee-grounds', 'dry-leaves', 'horse-manure', 'strained-solids'),
+  volume: fc.record({ of: maybe(oneOf('barrow', 'bucket')), count: within(0.5, 100), litresEach: within(1, 200) }),
+});
+const analysedForHeap = fc.record({
+  massKg,
+  moisturePercent: within(0, 99),
+  nPercentDm: maybe(within(0, 15)),
+  cPercentDm: maybe(within(1, 60)),
+});
 const plants = fc.array(fc.oneof(known, analysed), { minLength: 1, maxLength: 5 });
 const water = fc.record({ volumeL, alkalinityMeqPerL: within(0, 20), ph: maybe(within(2, 12)) });
 const sugar = maybe(fc.record({ product: oneOf(...sugarList().map(({ id }) => id)), massKg: within(0, 200) }));
@@ -125,6 +135,36 @@ const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
     room: maybe(fc.record({ roomM3: within(0.01, 100_000), airChangesPerH: maybe(within(0, 100)) })),
     draws: fc.constant(20),
   }),
+  heap: fc
+    .record({
+      known: fc.array(fc.oneof(known, bucketed, analysedForHeap), { minLength: 1, maxLength: 4 }),
+      sought: fc.array(
+        fc.record({
+          material: oneOf('dry-leaves', 'straw', 'cardboard', 'sawdust', 'eggshell'),
+          massKg: fc.constant(null),
+        }),
+        { maxLength: 3 },
+      ),
+      target: fc.record({ cn: maybe(within(5, 500)), moisturePercent: within(5, 95) }),
+      log: maybe(
+        fc.record({
+          entries: fc.array(
+            fc.record({
+              day: within(0, 60),
+              temperatureC: maybe(within(-30, 100)),
+              turned: maybe(fc.boolean()),
+              fed: maybe(fc.boolean()),
+            }),
+            { minLength: 1, maxLength: 12 },
+          ),
+          airC: maybe(within(-30, 50)),
+          method: maybe(oneOf('closed-vessel', 'aerated-pile', 'turned')),
+          smell: maybe(oneOf('ammonia', 'egg', 'earthy')),
+          moisture: maybe(oneOf('dry', 'right', 'wet')),
+        }),
+      ),
+    })
+    .map(({ known: rows, sought, ...rest }) => ({ ingredients: [...rows, ...sought], ...rest })),
 };
 
 describe.each(words)('%s', (word) => {

@@ -15,6 +15,7 @@ const CONTRACT_FIELDS = {
   water: ['volumeL', 'freeChlorineMgPerL', 'chloramineMgPerL', 'alkalinity', 'use'],
   strain: ['plants', 'water', 'sugar', 'days', 'temperatureC', 'finalPh', 'drainedL', 'solidsKg'],
   sour: ['vessel', 'plants', 'water', 'sugar', 'targetPh', 'beds', 'temperatureC', 'days', 'lid', 'looks'],
+  heap: ['ingredients', 'target'],
 } as const;
 
 describe('help', () => {

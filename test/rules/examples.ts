@@ -4,6 +4,7 @@ import { bottleExamples } from './bottle.ts';
 import { canExamples } from './can.ts';
 import { eatingExamples } from './eating.ts';
 import type { Example } from './example.ts';
+import { heapExamples } from './heap.ts';
 import { pailExamples } from './pail.ts';
 import { profileExamples } from './profile.ts';
 import { rescueExamples } from './rescue.ts';
@@ -23,6 +24,7 @@ export const exampleFiles: readonly { readonly file: string; readonly examples: 
   { file: 'test/rules/can.ts', examples: canExamples },
   { file: 'test/rules/eating.ts', examples: eatingExamples },
   { file: 'test/rules/spray.ts', examples: sprayExamples },
+  { file: 'test/rules/heap.ts', examples: heapExamples },
 ];
 
 export const examples: readonly Example[] = exampleFiles.flatMap((one) => one.examples);

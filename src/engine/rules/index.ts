@@ -10,6 +10,7 @@ import { careRules, fillAirRules } from './care.ts';
 import { eatingRules } from './eating.ts';
 import { fitRules } from './fit.ts';
 import { foulGasRules, lidGasRules, roomGasRules } from './gas.ts';
+import { heapLookRules, heapMixRules } from './heap.ts';
 import { bottleProfileRules, fillProfileRules, handsRules } from './profile.ts';
 import { rescueRules, tipRules } from './rescue.ts';
 import type { Rule } from './rule.ts';
@@ -58,6 +59,8 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Hour to spray', rules: sprayRules },
   { place: 'Hour to pour', rules: pourHourRules },
   { place: 'Cress test', rules: germinationRules },
+  { place: 'Heap as it is built', rules: heapMixRules },
+  { place: 'Heap as it works', rules: heapLookRules },
 ];
 
 /** Every rule of every place, each arm of a rule by itself. */

@@ -84,6 +84,8 @@ export interface Batch {
   readonly temperatures: readonly { readonly day: number; readonly temperatureC: number }[];
   /** What was put in and was not split off, spilled or tipped since; straining takes nothing from it. */
   readonly contents: Contents;
+  /** What was tipped out of it, all together: a heap may have got it. */
+  readonly tipped: Contents;
   readonly mass: MassSum;
   /** Litres in the vessel now. */
   readonly presentL: number;

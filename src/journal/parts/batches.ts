@@ -46,6 +46,7 @@ export interface Open {
   lid: Batch['lid'];
   place: string | undefined;
   contents: Contents;
+  tipped: Contents;
   ended: Moment | undefined;
   /** Set once all acts have run. */
   temperatureC: number | undefined;
@@ -154,7 +155,7 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
       change('spilled');
       break;
     case 'peg.tipped':
-      takeOut(batch, act, act.body.lost, 'tippedKg', around);
+      batch.tipped = together(batch.tipped, takeOut(batch, act, act.body.lost, 'tippedKg', around));
       change('tipped');
       break;
     case 'peg.looked':
@@ -206,6 +207,7 @@ function opened(act: ActOf<'peg.filled'> | ActOf<'peg.split'>, { contents, colum
     lid: undefined,
     place: undefined,
     contents,
+    tipped: NOTHING,
     ended: undefined,
     temperatureC: undefined,
     presentL: 0,

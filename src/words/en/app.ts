@@ -14,6 +14,7 @@ export const titles = {
   unknownJar: 'Jar without a peg',
   can: 'Can card',
   pick: 'Pick day',
+  heap: 'Heap',
   record: 'Record',
   print: 'Print',
 } as const;

@@ -1,0 +1,165 @@
+// Putting something on a heap: one row per ingredient, by barrows, buckets or weight. The draft outlives a reload; the
+// rows are read by tasks, every trouble at its row.
+
+import { createSignal, For, Show } from 'solid-js';
+import { materials } from '#engine/tables/index.ts';
+import type { Troubles } from '#tasks/plot/form.ts';
+import { readFeeding } from '#tasks/plot/heap-forms.ts';
+import { heapSheet } from '#words/en/heap-sheet.ts';
+import { form } from '#words/en/plot.ts';
+import { useRecord } from '../app/context.tsx';
+import { useDraft } from '../app/draft.ts';
+import { sayFailure } from '../parts/failure.ts';
+
+interface RowDraft {
+  readonly material: string;
+  readonly name: string;
+  readonly amount: string;
+}
+const ROW: RowDraft = { material: '', name: '', amount: '' };
+const EMPTY = { heap: '', barrow: '', bucket: '', water: '', rows: [ROW] as readonly RowDraft[] };
+const NONE: Troubles = new Map();
+
+export function Feeding(props: { readonly heap: string }) {
+  const record = useRecord();
+  const { draft, change, clear } = useDraft(`${record.plotId()}.heap-feeding`, EMPTY);
+  const [tried, setTried] = createSignal(false);
+  const [busy, setBusy] = createSignal(false);
+  const [said, setSaid] = createSignal('');
+  const litres = (text: string) => (text.trim() === '' ? undefined : Number(text.trim().replace(',', '.')));
+  const read = () => {
+    const { heap, barrow, bucket, water, rows } = draft();
+    return readFeeding({
+      heap: heap.trim() || props.heap,
+      rows: rows.map(({ material, name, amount }) => ({
+        material: material || undefined,
+        name: name.trim() || undefined,
+        amount,
+      })),
+      water,
+      litresOf: { barrow: litres(barrow), bucket: litres(bucket) },
+    });
+  };
+  const troubles = () => {
+    const answer = tried() ? read() : undefined;
+    return answer === undefined || answer.ok ? NONE : answer.troubles;
+  };
+  const put = (at: number, part: Partial<RowDraft>) =>
+    change({ rows: draft().rows.map((row, i) => (i === at ? { ...row, ...part } : row)) });
+
+  async function write(event: SubmitEvent) {
+    event.preventDefault();
+    if (busy()) return;
+    setTried(true);
+    const answer = read();
+    if (!answer.ok) return;
+    setBusy(true);
+    try {
+      await record.act('heap.fed', answer.body);
+      clear();
+      setTried(false);
+      setSaid(form.written);
+    } catch (failure) {
+      setSaid(sayFailure(failure));
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  return (
+    <form class="small-form" onSubmit={write} novalidate>
+      <Field id="heap" value={draft().heap || props.heap} troubles={troubles()} onType={(heap) => change({ heap })} />
+      <For each={draft().rows.map((_, i) => i)}>
+        {(i) => (
+          <fieldset class="heap-row">
+            <legend class="unseen">{heapSheet.fields.what}</legend>
+            <div class="field">
+              <label for={`heap-what-${i}`}>{heapSheet.fields.what}</label>
+              <select id={`heap-what-${i}`} onChange={(event) => put(i, { material: event.currentTarget.value })}>
+                <option value="">{heapSheet.notListed}</option>
+                <For each={materials.filter(({ into }) => into !== 'out')}>
+                  {({ id, name }) => (
+                    <option value={id} selected={draft().rows[i]?.material === id}>
+                      {name}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </div>
+            <Show when={(draft().rows[i]?.material ?? '') === ''}>
+              <Field
+                id="name"
+                row={i}
+                field={`ingredients.${i}.material`}
+                value={draft().rows[i]?.name ?? ''}
+                troubles={troubles()}
+                onType={(name) => put(i, { name })}
+              />
+            </Show>
+            <Field
+              id="amount"
+              row={i}
+              field={`ingredients.${i}.amount`}
+              value={draft().rows[i]?.amount ?? ''}
+              troubles={troubles()}
+              onType={(amount) => put(i, { amount })}
+            />
+          </fieldset>
+        )}
+      </For>
+      <button type="button" class="block" onClick={() => change({ rows: [...draft().rows, ROW] })}>
+        {heapSheet.addRow}
+      </button>
+      <Field id="barrow" value={draft().barrow} troubles={NONE} onType={(barrow) => change({ barrow })} />
+      <Field id="bucket" value={draft().bucket} troubles={NONE} onType={(bucket) => change({ bucket })} />
+      <Field id="water" value={draft().water} troubles={troubles()} onType={(water) => change({ water })} />
+      <Show when={troubles().get('ingredients')}>
+        {(trouble) => (
+          <div class="trouble">
+            <p>{trouble().sentence}</p>
+          </div>
+        )}
+      </Show>
+      <button type="submit" class="block" aria-disabled={busy() || undefined}>
+        {heapSheet.write}
+      </button>
+      <p class="said" role="status">
+        {said()}
+      </p>
+    </form>
+  );
+}
+
+function Field(props: {
+  readonly id: string;
+  readonly row?: number;
+  readonly field?: string;
+  readonly value: string;
+  readonly troubles: Troubles;
+  readonly onType: (text: string) => void;
+}) {
+  const id = () => `heap-${props.id}${props.row === undefined ? '' : `-${props.row}`}`;
+  const trouble = () => props.troubles.get(props.field ?? props.id);
+  return (
+    <div class="field">
+      <label for={id()}>{heapSheet.fields[props.id]}</label>
+      <input
+        id={id()}
+        class="entry plain"
+        type="text"
+        autocomplete="off"
+        value={props.value}
+        aria-invalid={trouble() ? true : undefined}
+        aria-describedby={trouble() ? `${id()}-trouble` : undefined}
+        onInput={(event) => props.onType(event.currentTarget.value)}
+      />
+      <Show when={trouble()}>
+        {(found) => (
+          <div class="trouble">
+            <p id={`${id()}-trouble`}>{found().sentence}</p>
+          </div>
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+// The heap of the demo garden on 6 July: what is in it, its temperature, the rules on heat; a look and a feeding.
+
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { gatherErrors } from './sheet.ts';
+
+test.use({ viewport: { width: 390, height: 844 } });
+
+async function open(page: Page): Promise<void> {
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
+  await page.goto('/heap');
+  await page.locator('.heap-side').waitFor();
+}
+
+test('a heap is drawn from its rows, and its reading is in the curve and in the table', async ({ page }) => {
+  const errors = gatherErrors(page);
+  await open(page);
+  await expect(page.locator('.heap-sheet table').first()).toContainText('strained solids of peg 14');
+  await expect(page.locator('.heap-heat')).toBeVisible();
+  await expect(page.locator('.heap-sheet table').last()).toContainText('48\u00a0°C');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  expect(errors).toEqual([]);
+});
+
+test('a look is written down and stands in the table', async ({ page }) => {
+  await open(page);
+  await page.getByText('Write down a look').click();
+  await page.getByLabel('Core, °C').fill('61');
+  await page.getByLabel('Turned now?').selectOption('yes');
+  await page.getByRole('button', { name: 'Write it down' }).first().click();
+  await expect(page.locator('.heap-sheet table').last()).toContainText('61\u00a0°C');
+});
+
+test('a feeding by buckets asks what a bucket holds, and then stands as a row', async ({ page }) => {
+  await open(page);
+  await page.getByText('Put something on').click();
+  await page.getByLabel('What', { exact: true }).selectOption('straw');
+  await page.getByLabel('How much').fill('3 buckets');
+  await page.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(page.getByText('Say how many litres one bucket holds.')).toBeVisible();
+  await page.getByLabel('One bucket holds, L').fill('10');
+  await page.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(page.locator('.heap-sheet table').first()).toContainText('3 buckets');
+});
