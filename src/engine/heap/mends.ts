@@ -4,7 +4,7 @@
 import { ACCEPTABLE, within } from './figures.ts';
 import { type Ingredient, resolveIngredient } from './ingredient.ts';
 import { dryingKg, type PerKg, perKg } from './mix.ts';
-import { type Known, kindOf, metBy, missOf, type Question, type Solution, solveMasses } from './solve.ts';
+import { type Known, kindOf, meetingMasses, metBy, missOf, type Question, type Solution } from './solve.ts';
 
 /** So far inside the edge, so that rounding does not put the mix outside. @practice */
 const INSIDE = { cn: 0.2, moisturePercent: 0.2 } as const;
@@ -38,10 +38,7 @@ export interface Mends {
  */
 export function mendsOf(question: Question, nearest: Solution, has: readonly (string | undefined)[]): Mends {
   const { goals } = question;
-  const alone = (only: Question['goals']) => {
-    const found = solveMasses({ ...question, goals: only });
-    return found.met ? found : undefined;
-  };
+  const alone = (only: Question['goals']) => meetingMasses({ ...question, goals: only });
   const both = goals.cn !== undefined && goals.moisturePercent !== undefined;
   const cnAlone = both ? alone({ cn: goals.cn }) : undefined;
   const moistureAlone = both ? alone({ moisturePercent: goals.moisturePercent }) : undefined;
@@ -74,7 +71,7 @@ export function nearestWorkable(question: Question): Solution | undefined {
     { cn: cn.most - INSIDE.cn, moisturePercent: moisturePercent.most - INSIDE.moisturePercent },
     { cn: cn.least + INSIDE.cn, moisturePercent: moisturePercent.most - INSIDE.moisturePercent },
   ];
-  const found = edges.map((goals) => solveMasses({ ...question, goals })).filter(isWorkable);
+  const found = edges.flatMap((goals) => meetingMasses({ ...question, goals }) ?? []).filter(isWorkable);
   const { goals, sought } = question;
   const [first] = found.toSorted((a, b) => missOf(a, goals) - missOf(b, goals));
   return first && { ...first, ...metBy(first, goals), kind: kindOf(sought.length, goals) };
@@ -85,9 +82,9 @@ function partnersOf(question: Question, has: readonly (string | undefined)[]): r
   const found = PARTNERS.filter((id) => !has.includes(id)).flatMap((id): readonly Partner[] => {
     const ingredient = resolveIngredient({ material: id });
     const more = { contents: perKg(ingredient), leastKg: 0, mostKg: 3 * knownKg };
-    const tried = solveMasses({ ...question, sought: [...question.sought, more] });
-    const massKg = tried.massesKg.at(-1) ?? 0;
-    return tried.met && massKg > 0 ? [{ ingredient, massKg, massesKg: tried.massesKg.slice(0, -1) }] : [];
+    const tried = meetingMasses({ ...question, sought: [...question.sought, more] });
+    const massKg = tried?.massesKg.at(-1) ?? 0;
+    return tried && massKg > 0 ? [{ ingredient, massKg, massesKg: tried.massesKg.slice(0, -1) }] : [];
   });
   return found.toSorted((a, b) => a.massKg - b.massKg).slice(0, 2);
 }

@@ -81,6 +81,20 @@ export function solveMasses(question: Question): Solution {
     : dry;
 }
 
+/**
+ * The masses that meet the goals, or undefined: no search for the nearest, so quick enough to try many partners.
+ * @source cornell-right-mix two linear equations for two unknown masses
+ */
+export function meetingMasses(question: Question): Solution | undefined {
+  const kind = kindOf(question.sought.length, question.goals);
+  for (const water of question.goals.moisturePercent === undefined ? [false] : [false, true]) {
+    const asked = { ...question, water };
+    const found = solution(asked, kind, straight(asked, question.goals));
+    if (found.met) return found;
+  }
+  return undefined;
+}
+
 /** How far a mix is from its goals: squares of the misses over half of the preferred ranges. @arithmetic */
 export function missOf(mix: { readonly cn: number; readonly moisturePercent: number }, goals: Goals): number {
   const cn = goals.cn === undefined ? 0 : (mix.cn - goals.cn) / HALF_RANGE.cn;
@@ -116,10 +130,11 @@ function spreadStarts(asked: Asked): readonly (readonly number[])[] {
   const { lows, highs } = boundsOf(asked);
   const at = (index: number, wayFraction: number) =>
     (lows[index] ?? 0) + wayFraction * ((highs[index] ?? 0) - (lows[index] ?? 0));
+  const shares = lows.length > 2 ? START_SHARES.filter((share) => share !== 0.02) : START_SHARES;
   if (lows.length > 3) return [lows, highs, ...lows.map((_, j) => lows.map((low, i) => (i === j ? at(j, 0.2) : low)))];
   let starts: readonly (readonly number[])[] = [[]];
   lows.forEach((_, j) => {
-    starts = starts.flatMap((start) => START_SHARES.map((share) => [...start, at(j, share)]));
+    starts = starts.flatMap((start) => shares.map((share) => [...start, at(j, share)]));
   });
   return starts;
 }
@@ -223,7 +238,7 @@ function descend(asked: Asked, start: readonly number[]): readonly number[] {
     missOf({ cn: cnOf(rowsOf(asked, x)), moisturePercent: moistureOf(rowsOf(asked, x)) }, goals);
   let x = start;
   let last = miss(x);
-  for (let step = 0; step < 60; step++) {
+  for (let step = 0; step < 30; step++) {
     const { rows, right } = tangent(asked, x);
     if (right.some((one) => !Number.isFinite(one))) return x;
     const from = x;
