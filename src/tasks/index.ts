@@ -7,7 +7,7 @@ import type { Caution } from './caution.ts';
 import type { Problem } from './problem.ts';
 
 /** The words that can be asked today. */
-export const words = ['fit', 'can', 'water', 'strain', 'sour', 'heap'] as const;
+export const words = ['fit', 'can', 'water', 'strain', 'sour', 'heap', 'ledger'] as const;
 export type Word = (typeof words)[number];
 
 /** The answer of any word: the contract's object, and what a face may ask about it. */
@@ -80,6 +80,13 @@ const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
       import('#words/en/heap.ts'),
     ]);
     return whole({ schema: heapSchema, run: heap, say: sayHeap, explain: explainHeap });
+  },
+  async ledger() {
+    const [{ ledger, ledgerSchema, explainLedger }, { sayLedger }] = await Promise.all([
+      import('./ledger.ts'),
+      import('#words/en/ledger.ts'),
+    ]);
+    return whole({ schema: ledgerSchema, run: ledger, say: sayLedger, explain: explainLedger });
   },
 };
 

@@ -56,6 +56,57 @@ const water = fc.record({ volumeL, alkalinityMeqPerL: within(0, 20), ph: maybe(w
 const sugar = maybe(fc.record({ product: oneOf(...sugarList().map(({ id }) => id)), massKg: within(0, 200) }));
 const state = oneOf('souring', 'slow', 'ready', 'doubtful', 'lost', 'unknown');
 
+const soilLine = fc.record({
+  value: within(0, 1000),
+  unit: oneOf('ppm', 'lb/acre', 'mg/L', 'index', 'handfuls'),
+  method: maybe(oneOf('Bray P1', 'Olsen', 'Mehlich-3', 'ammonium acetate', 'by eye')),
+});
+const ledgerBed = (name: string) =>
+  fc.record({
+    name: fc.constant(name),
+    areaM2: within(0.01, 5000),
+    crop: maybe(oneOf('kale', '8 tomatoes', 'kale, chard', 'oca', 'lettuce and rocket')),
+    yieldKgPerM2: maybe(within(0.01, 100)),
+    plantedOn: maybe(oneOf('2026-05-01', '2026-12-24')),
+    soil: maybe(
+      fc.record({
+        ph: maybe(within(2, 12)),
+        organicMatterPercent: maybe(within(0, 100)),
+        nitrate: maybe(fc.record({ value: within(0, 1000), unit: oneOf('ppm', 'kg-per-ha'), depthCm: within(1, 200) })),
+        p: maybe(soilLine),
+        k: maybe(soilLine),
+      }),
+    ),
+    previousCrop: maybe(oneOf('pea', 'cabbage', 'oca')),
+    residueNGPerM2: maybe(within(0, 100)),
+  });
+const onBed = { bed: oneOf('A', 'B'), on: maybe(oneOf('2026-04-01', '2026-05-19', '2027-01-01')) };
+const ledgerPour = fc.record({
+  ...onBed,
+  kind: fc.constant('pour'),
+  concentrateL: within(0, 2000),
+  nGPerL: maybe(within(0, 200)),
+  kGPerL: maybe(within(0, 200)),
+});
+const ledgerDressing = fc.record({
+  ...onBed,
+  kind: oneOf('compost', 'mulch', 'solids', 'cover-crop'),
+  material: maybe(oneOf(...materialList().map(({ id }) => id))),
+  massKg,
+  nPercentDm: maybe(within(0, 15)),
+  cn: maybe(within(1, 1000)),
+  dugIn: maybe(fc.boolean()),
+});
+const ledgerProduct = fc.record({
+  ...onBed,
+  kind: fc.constant('product'),
+  massKg,
+  nPercent: within(0, 100),
+  p2o5Percent: within(0, 100),
+  k2oPercent: within(0, 100),
+  release: maybe(oneOf('at-once', 'slow')),
+});
+
 const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
   fit: fc.record({
     vessel: fc.record({ volumeL, gasRoom: within(0, 0.9), lid: maybe(oneOf('loose', 'vent', 'tight')) }),
@@ -165,6 +216,14 @@ const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
       ),
     })
     .map(({ known: rows, sought, ...rest }) => ({ ingredients: [...rows, ...sought], ...rest })),
+  ledger: fc.record({
+    beds: fc.tuple(ledgerBed('A'), ledgerBed('B')),
+    acts: fc.array(fc.oneof(ledgerPour, ledgerDressing, ledgerProduct), { maxLength: 6 }),
+    batches: fc.constant([]),
+    from: fc.constant('2026-04-01'),
+    to: oneOf('2026-04-01', '2026-05-20', '2026-10-31'),
+    meanC: maybe(within(-10, 40)),
+  }),
 };
 
 describe.each(words)('%s', (word) => {

@@ -43,7 +43,7 @@ export const floors: Readonly<Record<string, Floor>> = {
 };
 
 /** The rooms of the engine in the order of the flow: each sees the rooms before it, and `tables`. */
-export const rooms = ['quantity', 'scraps', 'pail', 'souring', 'bottle', 'can', 'heap'] as const;
+export const rooms = ['quantity', 'scraps', 'pail', 'souring', 'bottle', 'can', 'heap', 'ground'] as const;
 /** Rooms beside the flow, which see every room; of them the flow sees these files' types alone. */
 export const beside: Readonly<Record<string, string>> = { rules: 'rules/rule.ts', working: 'working/working.ts' };
 

@@ -4,6 +4,7 @@ import { bottleExamples } from './bottle.ts';
 import { canExamples } from './can.ts';
 import { eatingExamples } from './eating.ts';
 import type { Example } from './example.ts';
+import { groundExamples } from './ground.ts';
 import { heapExamples } from './heap.ts';
 import { pailExamples } from './pail.ts';
 import { profileExamples } from './profile.ts';
@@ -25,6 +26,7 @@ export const exampleFiles: readonly { readonly file: string; readonly examples: 
   { file: 'test/rules/eating.ts', examples: eatingExamples },
   { file: 'test/rules/spray.ts', examples: sprayExamples },
   { file: 'test/rules/heap.ts', examples: heapExamples },
+  { file: 'test/rules/ground.ts', examples: groundExamples },
 ];
 
 export const examples: readonly Example[] = exampleFiles.flatMap((one) => one.examples);

@@ -10,6 +10,7 @@ import { careRules, fillAirRules } from './care.ts';
 import { eatingRules } from './eating.ts';
 import { fitRules } from './fit.ts';
 import { foulGasRules, lidGasRules, roomGasRules } from './gas.ts';
+import { groundAnswerRules, groundRules, soilTestRules } from './ground.ts';
 import { heapLookRules, heapMixRules } from './heap.ts';
 import { bottleProfileRules, fillProfileRules, handsRules } from './profile.ts';
 import { rescueRules, tipRules } from './rescue.ts';
@@ -61,6 +62,9 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Cress test', rules: germinationRules },
   { place: 'Heap as it is built', rules: heapMixRules },
   { place: 'Heap as it works', rules: heapLookRules },
+  { place: 'Soil test', rules: soilTestRules },
+  { place: 'Bed over a season', rules: groundRules },
+  { place: 'Plot over a season', rules: groundAnswerRules },
 ];
 
 /** Every rule of every place, each arm of a rule by itself. */

@@ -1,0 +1,240 @@
+// Given, needed, missing and too much, for each bed and the plot, over a season and week by week. Ranges: causes of error
+// that are one and the same (a crop table, a batch's release) add straight; kinds of supply err by themselves and
+// combine in quadrature (quantity/range.ts), since ends added straight over a dozen kinds would say nothing and random
+// draws would take seconds for 120 beds.
+
+import type { Element } from '../pail/recipe.ts';
+import {
+  difference,
+  floorAt,
+  inverse,
+  point,
+  product,
+  type Range,
+  scale,
+  sum,
+  sumTogether,
+} from '../quantity/range.ts';
+import type { Crop } from './crops.ts';
+import { type BedAsk, type BedNeed, bedNeed, NUTRIENTS, type Nutrient, takenUpFraction } from './need.ts';
+import { ELEMENTS, freeNitrogenG, type Grams, type Supply, type SupplyKind } from './supply.ts';
+
+/** Degree days over 0 °C in the soil from one day to a later one. */
+export type Warmth = (fromDay: number, toDay: number) => Range;
+
+export interface LedgerBed extends BedAsk {
+  readonly name: string;
+  readonly supplies: readonly Supply[];
+  /** Day the crop was sown or planted; the first day of the period where it is not known. */
+  readonly plantedDay?: number | undefined;
+}
+
+/** The first day, and the day after the last. */
+export interface Period {
+  readonly fromDay: number;
+  readonly toDay: number;
+}
+
+/** One kind of supply on a bed: what is counted as given. */
+export interface GivenBy {
+  readonly kind: SupplyKind;
+  readonly givenG: Grams;
+}
+
+export interface Week {
+  readonly fromDay: number;
+  /** Nitrogen the crop takes up, and what comes free, in that week. */
+  readonly needNG: Range | undefined;
+  readonly givenNG: Range;
+}
+
+export interface BedLedger {
+  readonly name: string;
+  readonly areaM2: number;
+  readonly need: BedNeed;
+  /** Nitrogen free by the end of the period; all of the other elements. */
+  readonly givenG: Grams;
+  readonly missingG: Grams;
+  readonly excessG: Grams;
+  readonly byKind: readonly GivenBy[];
+  readonly liquidG: Grams;
+  readonly liquidSharePercent: Readonly<Partial<Record<Nutrient, Range>>>;
+  /** No share passes this: the high end of all that went into the batches, against the low end of need. */
+  readonly ceilingSharePercent: Readonly<Partial<Record<Nutrient, number>>>;
+  readonly dryKg: Range;
+  /** Kinds of supply whose content of an element is not known. */
+  readonly unknownIn: readonly { readonly element: Nutrient; readonly what: string }[];
+  readonly weeks: readonly Week[];
+}
+
+export interface PlotLedger {
+  readonly needG: Grams;
+  readonly givenG: Grams;
+  readonly missingG: Grams;
+  readonly excessG: Grams;
+  readonly liquidG: Grams;
+  readonly liquidSharePercent: Readonly<Partial<Record<Nutrient, Range>>>;
+  /** Beds whose need of an element is not known: the sums above are of the others. */
+  readonly without: Readonly<Record<Nutrient, readonly string[]>>;
+}
+
+const WEEK_DAYS = 7;
+
+/**
+ * The sum of one bed.
+ *
+ *   given = Σ pours + Σ (dressings · share · release);  missing = need − given;  excess = given − need;  neither below 0
+ *   liquid share = 100 · liquid / need
+ *
+ * @arithmetic need.ts and supply.ts
+ */
+export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLedger {
+  const need = bedNeed(bed);
+  const counted = bed.supplies.filter(({ day }) => day >= period.fromDay && day < period.toDay);
+  const byKind = kindsOf(counted, period, warmth);
+  const givenG = gramsOver(
+    byKind.map(({ givenG: grams }) => grams),
+    sum,
+  );
+  const liquidG = byKind.find(({ kind }) => kind === 'pour')?.givenG ?? {};
+  const ceilings = counted.flatMap(({ ceilingG }) => (ceilingG === undefined ? [] : [ceilingG]));
+  const missing: Partial<Record<Element, Range>> = {};
+  const excess: Partial<Record<Element, Range>> = {};
+  const share: Partial<Record<Nutrient, Range>> = {};
+  const ceiling: Partial<Record<Nutrient, number>> = {};
+  for (const one of NUTRIENTS) {
+    const needed = need.needG[one];
+    if (needed === undefined) continue;
+    const given = givenG[one] ?? point(0);
+    missing[one] = floorAt(difference(needed, given), 0);
+    excess[one] = floorAt(difference(given, needed), 0);
+    if (!(needed.likely > 0)) continue;
+    share[one] = shareOf(liquidG[one], needed);
+    const most = sumTogether(ceilings.map((grams) => grams[one] ?? point(0))).high;
+    ceiling[one] = most === 0 ? 0 : (100 * most) / needed.low;
+  }
+  return {
+    name: bed.name,
+    areaM2: bed.areaM2,
+    need,
+    givenG,
+    missingG: missing,
+    excessG: excess,
+    byKind,
+    liquidG,
+    liquidSharePercent: share,
+    ceilingSharePercent: ceiling,
+    dryKg: sum(counted.flatMap(({ dryKg }) => (dryKg === undefined ? [] : [dryKg]))),
+    unknownIn: unknownIn(counted),
+    weeks: weeksOf({ bed, need, counted, period, warmth }),
+  };
+}
+
+/**
+ * The plot: beds added up. The crop tables and the batches are the same for all beds, so their errors go together and the
+ * ends add straight.
+ * @arithmetic
+ */
+export function plotLedger(beds: readonly BedLedger[]): PlotLedger {
+  const over = (of: (bed: BedLedger) => Grams) => gramsOver(beds.map(of), sumTogether);
+  const lacking = (one: Nutrient) => beds.filter((bed) => bed.need.needG[one] === undefined).map(({ name }) => name);
+  const without = { n: lacking('n'), p: lacking('p'), k: lacking('k') };
+  const needG = over(({ need }) => need.needG);
+  const share: Partial<Record<Nutrient, Range>> = {};
+  for (const one of NUTRIENTS) {
+    const needed = needG[one];
+    if (needed === undefined || !(needed.likely > 0)) continue;
+    const known = beds.filter((bed) => bed.need.needG[one] !== undefined);
+    share[one] = shareOf(sumTogether(known.map(({ liquidG }) => liquidG[one] ?? point(0))), needed);
+  }
+  return {
+    needG,
+    givenG: over(({ givenG }) => givenG),
+    missingG: over(({ missingG }) => missingG),
+    excessG: over(({ excessG }) => excessG),
+    liquidG: over(({ liquidG }) => liquidG),
+    liquidSharePercent: share,
+    without,
+  };
+}
+
+function shareOf(liquidG: Range | undefined, neededG: Range): Range {
+  if (liquidG === undefined || liquidG.high === 0) return point(0);
+  return scale(product([liquidG, inverse(neededG)]), 100);
+}
+
+function gramsOver(list: readonly Grams[], add: (ranges: readonly Range[]) => Range): Grams {
+  const total: Partial<Record<Element, Range>> = {};
+  for (const element of ELEMENTS) {
+    const known = list.flatMap((grams) => grams[element] ?? []);
+    if (known.length > 0) total[element] = add(known);
+  }
+  return total;
+}
+
+/** Each kind of supply by itself; acts of one kind rest on the same figures and err together. */
+function kindsOf(counted: readonly Supply[], period: Period, warmth: Warmth): readonly GivenBy[] {
+  const groups = new Map<SupplyKind, Grams[]>();
+  for (const supply of counted) {
+    const n = freeNitrogenG(supply, warmth(supply.day, period.toDay));
+    const { n: _, ...others } = supply.totalG;
+    const grams: Grams = n === undefined ? others : { ...others, n };
+    const group = groups.get(supply.kind);
+    if (group === undefined) groups.set(supply.kind, [grams]);
+    else group.push(grams);
+  }
+  return [...groups].map(([kind, list]) => ({ kind, givenG: gramsOver(list, sumTogether) }));
+}
+
+function unknownIn(counted: readonly Supply[]): BedLedger['unknownIn'] {
+  const seen = new Map<string, { readonly element: Nutrient; readonly what: string }>();
+  for (const { what, totalG } of counted) {
+    for (const element of NUTRIENTS) {
+      if (totalG[element] === undefined) seen.set(`${element} ${what}`, { element, what });
+    }
+  }
+  return [...seen.values()];
+}
+
+interface WeekAsk {
+  readonly bed: LedgerBed;
+  readonly need: BedNeed;
+  readonly counted: readonly Supply[];
+  readonly period: Period;
+  readonly warmth: Warmth;
+}
+
+/** Week by week: the crop's target over its stages, and what comes free between the week's ends. */
+function weeksOf({ bed, need, counted, period, warmth }: WeekAsk): readonly Week[] {
+  const weeks: Week[] = [];
+  const planted = bed.plantedDay ?? period.fromDay;
+  const seasonDays = period.toDay - planted;
+  const wanted = (fromDay: number, toDay: number) =>
+    bed.crops.length === 0
+      ? 0
+      : bed.crops.reduce((total, crop) => total + taken(crop, toDay) - taken(crop, fromDay), 0) / bed.crops.length;
+  const taken = (crop: Crop, day: number) => takenUpFraction(crop, day - planted, seasonDays);
+  for (let fromDay = period.fromDay; fromDay < period.toDay; fromDay += WEEK_DAYS) {
+    const toDay = Math.min(period.toDay, fromDay + WEEK_DAYS);
+    const given = counted.flatMap((supply) => {
+      if (supply.day >= toDay) return [];
+      const before = supply.day >= fromDay ? point(0) : freeNitrogenG(supply, warmth(supply.day, fromDay));
+      const after = freeNitrogenG(supply, warmth(supply.day, toDay));
+      return before === undefined || after === undefined ? [] : [stepOf(before, after)];
+    });
+    const target = need.cropG.n;
+    weeks.push({
+      fromDay,
+      needNG: target && scale(target, wanted(fromDay, toDay)),
+      givenNG: given.length > 0 ? sumTogether(given) : point(0),
+    });
+  }
+  return weeks;
+}
+
+/** What came free between two moments of one act: end by end, put in order. */
+function stepOf(beforeG: Range, afterG: Range): Range {
+  const ends = [afterG.low - beforeG.low, afterG.high - beforeG.high];
+  const likely = afterG.likely - beforeG.likely;
+  return { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
+}

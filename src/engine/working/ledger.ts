@@ -1,0 +1,149 @@
+// How each figure of a bed's sum came about. The ground's rooms hand their numbers over; nothing is computed here.
+
+import type { Crop } from '../ground/crops.ts';
+import type { BedLedger } from '../ground/ledger.ts';
+import { NUTRIENTS, type Nutrient } from '../ground/need.ts';
+import type { Input, Working } from './working.ts';
+
+const NAMES = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' } as const;
+const KINDS = {
+  pour: 'the liquid',
+  compost: 'compost',
+  mulch: 'mulch',
+  solids: 'strained solids',
+  product: 'bought feed',
+  'cover-crop': 'cover crop',
+} as const;
+const CREDITS = {
+  nitrate: 'nitrate in the soil',
+  'organic-matter': 'set free by organic matter',
+  residues: 'left by residues',
+} as const;
+
+/** What the workings are made from: each bed with its crops, in the order of the answer. */
+export interface LedgerWorked {
+  readonly beds: readonly { readonly ledger: BedLedger; readonly crops: readonly Crop[] }[];
+}
+
+/** Every shown figure of every bed, in the order of the answer. @arithmetic hands over numbers of ground/ */
+export function workLedger({ beds }: LedgerWorked): readonly Working[] {
+  return beds.flatMap(({ ledger, crops }, i) =>
+    NUTRIENTS.flatMap((element) => [
+      ...workNeed({ ledger, crops, element, at: `beds[${i}]` }),
+      ...workGiven({ ledger, crops, element, at: `beds[${i}]` }),
+      ...workShare({ ledger, crops, element, at: `beds[${i}]` }),
+    ]),
+  );
+}
+
+interface Asked {
+  readonly ledger: BedLedger;
+  readonly crops: readonly Crop[];
+  readonly element: Nutrient;
+  /** Path of the bed in the answer. */
+  readonly at: string;
+}
+
+function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
+  const needed = ledger.need.needG[element];
+  const whole = ledger.need.cropG[element];
+  if (needed === undefined || whole === undefined) return [];
+  const field = element === 'n' ? 'nNeedGPerM2' : element === 'p' ? 'pGPerKg' : 'kGPerKg';
+  const inputs = crops.flatMap((crop): readonly Input[] => {
+    const source = known(crop.sources[field]);
+    const value = crop[field];
+    const yieldSource = known(crop.sources.yieldKgPerM2);
+    if (value === undefined) return [];
+    const label = element === 'n' ? `${crop.name}: to be had over a season` : `${crop.name}: in the harvest`;
+    const own: Input = { label, value, unit: element === 'n' ? 'g/m²' : 'g/kg', ...(source && { source }) };
+    if (element === 'n' || crop.yieldKgPerM2 === undefined) return [own];
+    const harvest: Input = { label: `${crop.name}: harvest`, value: crop.yieldKgPerM2, unit: 'kg/m²' };
+    return [own, { ...harvest, ...(yieldSource && { source: yieldSource }) }];
+  });
+  const credits: readonly Input[] =
+    element === 'n' ? ledger.need.credits.map(({ kind, nG }) => ({ label: CREDITS[kind], value: nG, unit: 'g' })) : [];
+  return [
+    {
+      figure: `${at}.needG.${element}`,
+      label: `${ledger.name}: ${NAMES[element]} needed`,
+      unit: 'g',
+      formula:
+        element === 'n'
+          ? 'target a square metre × area, each crop on an equal share, less what the soil brings, not below 0'
+          : 'harvest × content × area, each crop on an equal share; none where the soil test is high',
+      value: needed,
+      inputs: [
+        { label: 'area', value: ledger.areaM2, unit: 'm²' },
+        ...inputs,
+        { label: 'for the crops, before the soil’s share', value: whole, unit: 'g' },
+        ...credits,
+      ],
+      sources: [...new Set(inputs.flatMap(({ source }) => source ?? []))],
+      doubts: [
+        'ends combine in quadrature',
+        ...crops.flatMap((crop) => {
+          const source = crop.sources[field];
+          return source !== undefined && known(source) === undefined
+            ? [`${crop.name}: by your own source, ${source}`]
+            : [];
+        }),
+      ],
+    },
+  ];
+}
+
+/** An id of data/sources.csv or a mark; a source in the grower's own words is told among the doubts. */
+function known(source: string | undefined): string | undefined {
+  return source !== undefined && /^[a-z0-9]+(-[a-z0-9]+)*$/.test(source) ? source : undefined;
+}
+
+function workGiven({ ledger, element, at }: Asked): readonly Working[] {
+  const given = ledger.givenG[element];
+  if (given === undefined) return [];
+  return [
+    {
+      figure: `${at}.givenG.${element}`,
+      label: `${ledger.name}: ${NAMES[element]} given`,
+      unit: 'g',
+      formula:
+        element === 'n'
+          ? 'liquid: litres of concentrate × g/L, all of it; other stuff: nitrogen in it × share free in a season × share released by the degree days over 0 °C'
+          : 'all of it: mass × dry matter × content; litres of concentrate × g/L; label figures out of the oxides',
+      value: given,
+      inputs: ledger.byKind.flatMap(({ kind, givenG }) => {
+        const value = givenG[element];
+        return value === undefined ? [] : [{ label: KINDS[kind], value, unit: 'g' }];
+      }),
+      sources: element === 'n' ? ['pnw-636', 'clemson-compost'] : [],
+      doubts: [
+        'acts of one kind err together and their ends add straight; kinds combine in quadrature',
+        ...ledger.unknownIn.filter((one) => one.element === element).map(({ what }) => `not known for ${what}`),
+      ],
+    },
+  ];
+}
+
+function workShare({ ledger, element, at }: Asked): readonly Working[] {
+  const share = ledger.liquidSharePercent[element];
+  const needed = ledger.need.needG[element];
+  if (share === undefined || needed === undefined) return [];
+  const ceiling = ledger.ceilingSharePercent[element];
+  return [
+    {
+      figure: `${at}.liquidSharePercent.${element}`,
+      label: `${ledger.name}: ${NAMES[element]} the liquid brought, of what is needed`,
+      unit: '%',
+      formula: '100 × liquid ÷ need',
+      value: share,
+      inputs: [
+        { label: 'the liquid', value: ledger.liquidG[element] ?? 0, unit: 'g' },
+        { label: 'needed', value: needed, unit: 'g' },
+        ...(ceiling === undefined || !Number.isFinite(ceiling)
+          ? []
+          : [{ label: 'no more than', value: ceiling, unit: '%' }]),
+      ],
+      sources: [],
+      doubts: ['all the nitrogen of the liquid is counted; most of it has to rot first'],
+    },
+  ];
+}

@@ -1,0 +1,316 @@
+// The answer of `ledger` out of beds with their supplies: the same for a question typed in and for the plot's own record.
+// Sums are the engine's; rules speak, words tell.
+
+import { readCrops } from '#engine/ground/crop-names.ts';
+import { type Crop, cropOf } from '#engine/ground/crops.ts';
+import { degreeDays } from '#engine/ground/degree-days.ts';
+import {
+  type BedLedger,
+  bedLedger,
+  type Period,
+  type PlotLedger,
+  plotLedger,
+  type Warmth,
+} from '#engine/ground/ledger.ts';
+import type { Nutrient } from '#engine/ground/need.ts';
+import {
+  readMethod,
+  readSoilTest,
+  readSoilUnit,
+  type SoilReadAs,
+  type TestedElement,
+} from '#engine/ground/soil-test.ts';
+import type { Grams, Supply } from '#engine/ground/supply.ts';
+import { point, type Range } from '#engine/quantity/range.ts';
+import { groundAnswerRules, groundRules, soilTestRules } from '#engine/rules/ground.ts';
+import { type Finding, judge } from '#engine/rules/rule.ts';
+import { groundCautions } from '#words/en/ledger.ts';
+import { type Caution, spoken, unreadCaution } from './caution.ts';
+import { onDay } from './plot/dates.ts';
+
+/** One line of a soil report as typed. */
+export interface SoilLine {
+  readonly value: number;
+  readonly unit: string;
+  readonly method?: string | undefined;
+}
+
+/** A bed ready to be summed. */
+export interface AskedBed {
+  readonly name: string;
+  readonly areaM2: number;
+  readonly crop?: string | undefined;
+  readonly yieldGoalKgPerM2?: number | undefined;
+  readonly plantedDay?: number | undefined;
+  readonly soilPh?: number | undefined;
+  readonly organicMatterPercent?: number | undefined;
+  readonly nitrateNGPerM2?: number | undefined;
+  readonly residueNGPerM2?: Range | undefined;
+  readonly p?: SoilLine | undefined;
+  readonly k?: SoilLine | undefined;
+  readonly supplies: readonly Supply[];
+}
+
+export interface AskedLedger {
+  readonly beds: readonly AskedBed[];
+  readonly period: Period;
+  readonly warmth: Warmth;
+  readonly warmthTold: boolean;
+  /** Crops of the grower's own, by their names in small letters. */
+  readonly own: ReadonlyMap<string, Crop>;
+  readonly unread: readonly string[];
+}
+
+type Elements = Readonly<Record<Nutrient, Range | null>>;
+
+/** A share of a need; where the low end of the need is nothing there is no upper end, and high is null. */
+export interface SharePercent {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number | null;
+}
+type Shares = Readonly<Record<Nutrient, SharePercent | null>>;
+
+/** One bed of the answer; null stands for "not known". */
+export interface LedgerBedResult {
+  readonly name: string;
+  readonly areaM2: number;
+  readonly crops: readonly string[];
+  /** What the crops take up (N) or carry away (P, K), before the soil's share. */
+  readonly cropNeedG: Elements;
+  readonly needG: Elements;
+  readonly givenG: Elements;
+  readonly missingG: Elements;
+  readonly excessG: Elements;
+  readonly liquidG: Elements;
+  readonly liquidSharePercent: Shares;
+  /** No share of the liquid passes this. */
+  readonly liquidCeilingPercent: Readonly<Record<Nutrient, number | null>>;
+  readonly byKind: readonly { readonly kind: string; readonly givenG: Elements }[];
+  /** Calcium and magnesium where they are known, and dry plant matter. */
+  readonly alsoG: { readonly ca: Range | null; readonly mg: Range | null };
+  readonly dryMatterKg: Range;
+  readonly credits: readonly { readonly kind: string; readonly nG: Range }[];
+  readonly soil: { readonly p: string | null; readonly k: string | null };
+  readonly weeks: readonly { readonly from: string; readonly needNG: Range | null; readonly givenNG: Range }[];
+}
+
+/** The contract's answer, without the cover. */
+export interface LedgerResult {
+  readonly beds: readonly LedgerBedResult[];
+  readonly plot: {
+    readonly needG: Elements;
+    readonly givenG: Elements;
+    readonly missingG: Elements;
+    readonly excessG: Elements;
+    readonly liquidG: Elements;
+    readonly liquidSharePercent: Shares;
+    /** Beds whose need of an element is not known: the sums of need are of the others. */
+    readonly without: Readonly<Record<Nutrient, readonly string[]>>;
+  };
+  readonly cautions: readonly Caution[];
+}
+
+/** What the workings are made from. */
+export interface LedgerTrace {
+  readonly beds: readonly { readonly ledger: BedLedger; readonly crops: readonly Crop[]; readonly asked: AskedBed }[];
+  readonly plot: PlotLedger;
+}
+
+interface Summed {
+  readonly asked: AskedBed;
+  readonly ledger: BedLedger;
+  readonly crops: readonly Crop[];
+  readonly unknownCrops: readonly string[];
+  readonly read: Readonly<Record<TestedElement, SoilReadAs | undefined>>;
+}
+
+/** The sums of all beds. */
+export function sumUp(asked: AskedLedger): { readonly beds: readonly Summed[]; readonly plot: PlotLedger } {
+  const beds = asked.beds.map((bed) => summed(bed, asked));
+  return { beds, plot: plotLedger(beds.map(({ ledger }) => ledger)) };
+}
+
+function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
+  const named = readCrops(bed.crop ?? '').map(({ typed, id }) => ({
+    typed,
+    crop: own.get(typed.toLowerCase()) ?? (id === undefined ? undefined : cropOf(id)),
+  }));
+  const crops = named.flatMap(({ crop }) => (crop === undefined ? [] : [crop]));
+  const unknownCrops = named.flatMap(({ typed, crop }) => (crop === undefined ? [typed] : []));
+  const read = { p: soilRead('p', bed), k: soilRead('k', bed) };
+  const classOf = (one: SoilReadAs | undefined) => (one?.kind === 'class' ? one.class : undefined);
+  const ledger = bedLedger(
+    {
+      name: bed.name,
+      areaM2: bed.areaM2,
+      // A bed with one unknown crop has no known need: half a need would make the liquid's share look larger.
+      crops: unknownCrops.length > 0 ? [] : crops,
+      yieldGoalKgPerM2: bed.yieldGoalKgPerM2,
+      soil: {
+        organicMatterPercent: bed.organicMatterPercent,
+        nitrateNGPerM2: bed.nitrateNGPerM2,
+        residueNGPerM2: bed.residueNGPerM2,
+        p: classOf(read.p),
+        k: classOf(read.k),
+      },
+      supplies: bed.supplies,
+      plantedDay: bed.plantedDay,
+    },
+    period,
+    warmth,
+  );
+  return { asked: bed, ledger, crops, unknownCrops, read };
+}
+
+function soilRead(element: TestedElement, bed: AskedBed): SoilReadAs | undefined {
+  const line = bed[element];
+  if (line === undefined) return undefined;
+  const unit = readSoilUnit(line.unit);
+  const method = line.method === undefined ? undefined : readMethod(line.method);
+  if (method !== undefined && unit === undefined) return { kind: 'question', why: 'unit-not-for-method' };
+  return readSoilTest({ element, value: line.value, unit: unit ?? 'ppm', method, soilPh: bed.soilPh });
+}
+
+/** The answer with all its cautions. */
+export function ledgerResult(asked: AskedLedger): { readonly value: LedgerResult; readonly trace: LedgerTrace } {
+  const { beds, plot } = sumUp(asked);
+  return {
+    trace: { beds, plot },
+    value: {
+      beds: beds.map(bedResult),
+      plot: {
+        needG: elements(plot.needG),
+        givenG: elements(plot.givenG, point(0)),
+        missingG: elements(plot.missingG),
+        excessG: elements(plot.excessG),
+        liquidG: elements(plot.liquidG, point(0)),
+        liquidSharePercent: shares(plot.liquidSharePercent),
+        without: plot.without,
+      },
+      cautions: [...spoken(findingsOf(beds, asked), groundCautions), ...unreadCaution(asked.unread)],
+    },
+  };
+}
+
+function bedResult({ asked, ledger, crops, unknownCrops, read }: Summed): LedgerBedResult {
+  const unknown = (element: Nutrient) => ledger.unknownIn.some((one) => one.element === element);
+  const given = (grams: Grams): Elements => {
+    const each = (element: Nutrient) => grams[element] ?? (unknown(element) ? null : point(0));
+    return { n: each('n'), p: each('p'), k: each('k') };
+  };
+  const soilClass = (one: SoilReadAs | undefined) => (one?.kind === 'class' ? one.class : null);
+  const { ceilingSharePercent: ceiling } = ledger;
+  return {
+    name: asked.name,
+    areaM2: asked.areaM2,
+    crops: [...crops.map(({ name }) => name), ...unknownCrops],
+    cropNeedG: elements(ledger.need.cropG),
+    needG: elements(ledger.need.needG),
+    givenG: given(ledger.givenG),
+    missingG: elements(ledger.missingG),
+    excessG: elements(ledger.excessG),
+    liquidG: given(ledger.liquidG),
+    liquidSharePercent: shares(ledger.liquidSharePercent),
+    liquidCeilingPercent: { n: finite(ceiling.n), p: finite(ceiling.p), k: finite(ceiling.k) },
+    byKind: ledger.byKind.map(({ kind, givenG }) => ({ kind, givenG: elements(givenG) })),
+    alsoG: { ca: ledger.givenG.ca ?? null, mg: ledger.givenG.mg ?? null },
+    dryMatterKg: ledger.dryKg,
+    credits: ledger.need.credits,
+    soil: { p: soilClass(read.p), k: soilClass(read.k) },
+    weeks: ledger.weeks.map(({ fromDay, needNG, givenNG }) => ({
+      from: onDay(fromDay),
+      needNG: needNG ?? null,
+      givenNG,
+    })),
+  };
+}
+
+function elements(grams: Grams | Readonly<Partial<Record<Nutrient, Range>>>, otherwise: Range | null = null): Elements {
+  return { n: grams.n ?? otherwise, p: grams.p ?? otherwise, k: grams.k ?? otherwise };
+}
+
+function shares(percent: Readonly<Partial<Record<Nutrient, Range>>>): Shares {
+  const one = (share: Range | undefined) => share && { ...share, high: finite(share.high) };
+  return { n: one(percent.n) ?? null, p: one(percent.p) ?? null, k: one(percent.k) ?? null };
+}
+
+function finite(value: number | undefined): number | null {
+  return value !== undefined && Number.isFinite(value) ? value : null;
+}
+
+function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Finding[] {
+  const classOf = (one: SoilReadAs | undefined) => (one?.kind === 'class' ? one.class : undefined);
+  return [
+    ...beds.flatMap(({ asked: bed, read }) =>
+      (['p', 'k'] as const).flatMap((element) => {
+        const [line, found] = [bed[element], read[element]];
+        if (line === undefined || found === undefined) return [];
+        return judge(soilTestRules, {
+          bed: bed.name,
+          element,
+          typed: [`${line.value} ${line.unit}`, ...(line.method === undefined ? [] : [line.method])].join(', '),
+          ...(found.kind === 'question'
+            ? { question: found.why, others: [] }
+            : { class: found.class, others: found.others.map((other) => other.class) }),
+        });
+      }),
+    ),
+    ...beds.flatMap(({ asked: bed, ledger, unknownCrops, read }) =>
+      judge(groundRules, {
+        ledger,
+        unknownCrops,
+        cropTold: bed.crop !== undefined,
+        p: classOf(read.p),
+        k: classOf(read.k),
+        coffee: bed.supplies.some(({ what }) => /coffee/.test(what)),
+      }),
+    ),
+    ...judge(groundAnswerRules, {
+      untestedBeds: beds
+        .filter(({ read }) => classOf(read.p) === undefined && classOf(read.k) === undefined)
+        .map(({ asked: { name } }) => name),
+      withoutGoal: beds
+        .filter(({ asked: bed, crops }) => bed.yieldGoalKgPerM2 === undefined && crops.length > 0)
+        .map(({ asked: { name } }) => name),
+      warmthTold: asked.warmthTold,
+      rots: beds.some(({ asked: { supplies } }) => supplies.some(({ pace }) => pace !== 'at-once')),
+    }),
+  ];
+}
+
+/** One day's warmth as told. */
+export interface WarmDay {
+  readonly day: number;
+  readonly lowC: number;
+  readonly highC: number;
+}
+
+/** Taken where no temperature of a day is told. @practice our caution, no source: cool to warm garden soil in the season */
+export const UNTOLD_SOIL_C: Range = { low: 10, likely: 15, high: 20 };
+
+/** Degree days over 0 °C between two days, from the days told; days that are missing take a usual warmth. */
+export function warmthOf(period: Period, days: readonly WarmDay[], usualC: Range = UNTOLD_SOIL_C): Warmth {
+  const told = new Map(days.map(({ day, lowC, highC }) => [day, { lowC, highC }]));
+  const toDate: Range[] = [point(0)];
+  for (let day = period.fromDay; day < period.toDay; day++) {
+    const before = toDate.at(-1) ?? point(0);
+    const one = told.get(day);
+    const known = one && degreeDays({ ...one, baseC: 0, way: 'mean-then-base' }).degreeDays;
+    const add = known === undefined ? usualC : point(known);
+    toDate.push({
+      low: before.low + Math.max(0, add.low),
+      likely: before.likely + Math.max(0, add.likely),
+      high: before.high + Math.max(0, add.high),
+    });
+  }
+  const at = (day: number) => toDate[Math.min(toDate.length - 1, Math.max(0, day - period.fromDay))] ?? point(0);
+  return (fromDay, toDay) => {
+    const [a, b] = [at(fromDay), at(toDay)];
+    return {
+      low: Math.max(0, b.low - a.low),
+      likely: Math.max(0, b.likely - a.likely),
+      high: Math.max(0, b.high - a.high),
+    };
+  };
+}

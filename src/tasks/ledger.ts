@@ -1,0 +1,69 @@
+// The word `ledger`: what each bed needed, what it was given and by what, what is missing or too much, and the share the
+// liquid brought. Schema, call and result; the same for form and command line.
+
+import { readCrops } from '#engine/ground/crop-names.ts';
+import { cropOf, ownCrop } from '#engine/ground/crops.ts';
+import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
+import { asRange, point, type Range } from '#engine/quantity/range.ts';
+import { workLedger } from '#engine/working/ledger.ts';
+import type { Working } from '#engine/working/working.ts';
+import { momentOf } from '#journal/moment.ts';
+import { type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from './ledger-answer.ts';
+import { type LedgerInput, ledgerSchema } from './ledger-input.ts';
+import { suppliesOf } from './ledger-supply.ts';
+import { type Problem, read } from './problem.ts';
+
+export type { LedgerResult } from './ledger-answer.ts';
+export { ledgerSchema } from './ledger-input.ts';
+
+type Answer =
+  | { readonly ok: true; readonly value: LedgerResult }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
+  const period = { fromDay: momentOf(input.from).dateDay, toDay: momentOf(input.to).dateDay + 1 };
+  const supplies = suppliesOf(input);
+  const days = (input.temperatures ?? []).map(({ on, ...day }) => ({ day: momentOf(on).dateDay, ...day }));
+  return {
+    beds: input.beds.map((bed) => ({
+      name: bed.name,
+      areaM2: bed.areaM2,
+      crop: bed.crop,
+      yieldGoalKgPerM2: bed.yieldKgPerM2,
+      plantedDay: bed.plantedOn === undefined ? undefined : momentOf(bed.plantedOn).dateDay,
+      soilPh: bed.soil?.ph,
+      organicMatterPercent: bed.soil?.organicMatterPercent,
+      nitrateNGPerM2: bed.soil?.nitrate === undefined ? undefined : nitrateNGPerM2(bed.soil.nitrate),
+      residueNGPerM2: residuesOf(bed),
+      p: bed.soil?.p,
+      k: bed.soil?.k,
+      supplies: supplies(bed.name),
+    })),
+    period,
+    warmth: warmthOf(period, days, input.meanC === undefined ? undefined : asRange(input.meanC)),
+    warmthTold: input.meanC !== undefined || days.length > 0,
+    own: new Map((input.crops ?? []).map((crop) => [crop.name.toLowerCase(), ownCrop(crop)])),
+    unread,
+  };
+}
+
+/** Nitrogen the crop before leaves: as told, else by the table for the crop named. */
+function residuesOf(bed: LedgerInput['beds'][number]): Range | undefined {
+  if (bed.residueNGPerM2 !== undefined) return asRange(bed.residueNGPerM2);
+  const before = readCrops(bed.previousCrop ?? '').flatMap(({ id }) => (id === undefined ? [] : (cropOf(id) ?? [])));
+  const left = before.flatMap(({ residueNGPerM2 }) => residueNGPerM2 ?? []);
+  return left.length === 0 ? undefined : point(left.reduce((total, one) => total + one, 0) / before.length);
+}
+
+/** What the ground got: any input in, the contract's answer or all its problems out. */
+export function ledger(input: unknown): Answer {
+  const checked = read(ledgerSchema, input);
+  if (!checked.ok) return checked;
+  return { ok: true, value: ledgerResult(askedOf(checked.value, checked.unread)).value };
+}
+
+/** The workings of every figure of the answer; none when the input has problems. */
+export function explainLedger(input: unknown): readonly Working[] {
+  const checked = read(ledgerSchema, input);
+  return checked.ok ? workLedger(ledgerResult(askedOf(checked.value, checked.unread)).trace) : [];
+}

@@ -1,0 +1,250 @@
+// The ledger of a plot out of its record: every bed that has an area, its crops as told, its soil tests, pours by the
+// balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
+
+import type { StrainedBatch } from '#engine/bottle/liquid.ts';
+import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
+import { type LiquidGrams, pourSupply, productSupply, type Supply } from '#engine/ground/supply.ts';
+import type { Range } from '#engine/quantity/range.ts';
+import { workLedger } from '#engine/working/ledger.ts';
+import type { Working } from '#engine/working/working.ts';
+import type { ActOf } from '#journal/act.ts';
+import type { Plot } from '#journal/fold.ts';
+import { daysIn, momentOf } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import type { Bed } from '#journal/parts/beds.ts';
+import { sumOfFeeds } from '#journal/parts/feeds.ts';
+import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
+import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
+import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
+
+/** What the ledger of a plot is asked for: local dates, both counted. */
+export interface PlotLedgerAsk {
+  readonly plot: Plot;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** The answer, and the beds left out because nobody told their size. */
+export interface PlotLedgerAnswer {
+  readonly value: LedgerResult;
+  readonly unsized: readonly string[];
+}
+
+/** What the ground of the plot got between two dates. */
+export function plotLedger(ask: PlotLedgerAsk): PlotLedgerAnswer {
+  return {
+    value: ledgerResult(askedOf(ask)).value,
+    unsized: [...ask.plot.beds.values()].filter((bed) => !sized(bed)).map(nameOf),
+  };
+}
+
+/** The workings of the answer. */
+export function explainPlotLedger(ask: PlotLedgerAsk): readonly Working[] {
+  return workLedger(ledgerResult(askedOf(ask)).trace);
+}
+
+function sized({ facts }: Bed): boolean {
+  return facts.gone !== true && facts.area !== undefined;
+}
+
+function nameOf({ facts }: Bed): string {
+  return facts.name ?? facts.tag ?? facts.id;
+}
+
+function askedOf({ plot, from, to }: PlotLedgerAsk): AskedLedger {
+  const period = { fromDay: momentOf(from).dateDay, toDay: momentOf(to).dateDay + 1 };
+  const within = (day: number) => day >= period.fromDay && day < period.toDay;
+  const liquids = lazily(plot, (batch) => liquidOf(strainedFrom(plot, batch)));
+  const days = plot.weather
+    .filter(({ body }) => body.what === 'seen')
+    .flatMap(({ body }) => body.days)
+    .flatMap(({ on, lowC, highC }) =>
+      lowC === undefined || highC === undefined ? [] : [{ day: momentOf(on).dateDay, lowC, highC }],
+    )
+    .filter(({ day }) => within(day));
+  const beds = [...plot.beds.values()]
+    .filter(sized)
+    .sort((a, b) => (a.facts.walkingOrder ?? 1000) - (b.facts.walkingOrder ?? 1000));
+  const names = unique(beds);
+  return {
+    beds: beds.map((bed, i): AskedBed => {
+      const planted = bed.plantings.findLast(({ body, when }) => body.act !== 'cleared' && within(when.dateDay));
+      return {
+        name: names[i] ?? bed.id,
+        areaM2: bed.facts.area?.areaM2 ?? Number.NaN,
+        crop: planted?.body.crop ?? bed.crop,
+        plantedDay: planted?.when.dateDay,
+        ...soilOf(plot, bed, period.toDay),
+        supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within)],
+      };
+    }),
+    period,
+    warmth: warmthOf(period, days),
+    warmthTold: days.length > 0,
+    own: new Map(),
+    unread: [],
+  };
+}
+
+/** Beds that share a name take their tag with it, so that no two rows of the answer look alike. */
+function unique(beds: readonly Bed[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const bed of beds) counts.set(nameOf(bed), (counts.get(nameOf(bed)) ?? 0) + 1);
+  return beds.map((bed) => {
+    const name = nameOf(bed);
+    return (counts.get(name) ?? 0) > 1 ? `${name} ${bed.facts.tag ?? bed.id.slice(-4)}` : name;
+  });
+}
+
+/** The newest line of each kind from soil tests of the bed, else of the whole plot. */
+function soilOf(plot: Plot, bed: Bed, beforeDay: number): Partial<AskedBed> {
+  const tests = [...plot.soilTests.filter(({ body }) => body.bed === undefined), ...bed.soilTests].filter(
+    ({ when }) => when.dateDay < beforeDay,
+  );
+  const newest = (what: ActOf<'soil.tested'>['body']['figures'][number]['what']) =>
+    tests.flatMap(({ body }) => body.figures).findLast((line) => line.what === what);
+  const [p, k, acid, humus, nitrate] = [
+    newest('p'),
+    newest('k'),
+    newest('ph'),
+    newest('organic-matter'),
+    newest('nitrate'),
+  ];
+  const unit = nitrate === undefined ? undefined : NITRATE_UNITS[nitrate.unit.toLowerCase().replace(/\s/g, '')];
+  return {
+    ...(p && { p }),
+    ...(k && { k }),
+    ...(acid && { soilPh: acid.value }),
+    ...(humus && humus.unit.trim() === '%' && { organicMatterPercent: humus.value }),
+    ...(nitrate && unit && { nitrateNGPerM2: nitrateNGPerM2({ value: nitrate.value, unit }) }),
+  };
+}
+
+const NITRATE_UNITS: Readonly<Record<string, 'ppm' | 'lb-per-acre' | 'kg-per-ha' | 'g-per-m2'>> = {
+  ppm: 'ppm',
+  'mg/kg': 'ppm',
+  'lb/acre': 'lb-per-acre',
+  'lb/ac': 'lb-per-acre',
+  'kg/ha': 'kg-per-ha',
+  'g/m²': 'g-per-m2',
+  'g/m2': 'g-per-m2',
+};
+
+/** Asks for each batch once, when a pour of it turns up. */
+function lazily<T>(plot: Plot, make: (batch: Batch) => T): (id: string) => T | undefined {
+  const made = new Map<string, T | undefined>();
+  return (id) => {
+    if (!made.has(id)) {
+      const batch = plot.batches.get(id);
+      made.set(id, batch === undefined || batch.contents.parts.length === 0 ? undefined : make(batch));
+    }
+    return made.get(id);
+  };
+}
+
+/** A batch as it was strained; one that was not is taken as it stood when something was last poured of it. */
+export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {
+  const { contents, strainings, looks } = batch;
+  const last = strainings.at(-1);
+  const seen = looks.findLast(({ body }) => body.acidity !== undefined);
+  const at = last?.when ?? lastPoured(plot, batch)?.act.when ?? seen?.when ?? batch.made;
+  return strainedOf({
+    plants: contents.parts.map(portionOf),
+    water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: 0, ph: 7 },
+    sugar: sugarOf(batch),
+    starterL: contents.starterL,
+    days: Math.max(0, daysIn(plot.facts.timeZone)(batch.filled, at)),
+    // Nothing read: the wider figures of a batch that did not turn sour.
+    finalPh: last?.body.acidity?.ph ?? seen?.body.acidity?.ph ?? Number.NaN,
+    drainedL: batch.liquid.drainedL,
+    solidsKg: strainings.reduce((total, { solidsKg }) => total + solidsKg, 0),
+  });
+}
+
+function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined {
+  return [...plot.beds.values()]
+    .flatMap(({ feeds }) => feeds)
+    .filter(({ act }) => act.body.from.some((from) => from.batch === batch.id))
+    .at(-1);
+}
+
+const WEEK_DAYS = 7;
+
+/** Pours of one batch on one bed, a week's as one: what matters is litres. Doubtful twins make the litres a band. */
+function poursOn(
+  plot: Plot,
+  bed: Bed,
+  within: (day: number) => boolean,
+  liquids: (id: string) => LiquidGrams | undefined,
+): readonly Supply[] {
+  const groups = new Map<string, { batch: Batch | undefined; day: number; feeds: Bed['feeds'][number][] }>();
+  for (const feed of bed.feeds) {
+    const day = feed.act.when.dateDay;
+    if (feed.counts === 'no' || !within(day)) continue;
+    for (const from of feed.act.body.from) {
+      const bottle = from.bottle === undefined ? undefined : plot.bottles.get(from.bottle);
+      const batch = plot.batches.get(bottle?.batch ?? from.batch ?? '');
+      const key = `${batch?.id ?? ''} ${Math.floor(day / WEEK_DAYS)}`;
+      const group = groups.get(key);
+      const one = { ...feed, concentrateL: from.volume.volumeL };
+      if (group === undefined) groups.set(key, { batch, day, feeds: [one] });
+      else group.feeds.push(one);
+    }
+  }
+  return [...groups.values()].map(({ batch, day, feeds }) =>
+    pourSupply({
+      what: batch === undefined ? 'a liquid nobody knows' : `peg ${batch.peg}`,
+      day,
+      concentrateL: sumOfFeeds(feeds, (feed) => feed.concentrateL),
+      liquid: (batch && liquids(batch.id)) ?? { gPerL: {}, ceilingGPerL: {} },
+    }),
+  );
+}
+
+function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boolean): readonly Supply[] {
+  return bed.dressings.flatMap((act): readonly Supply[] => {
+    const day = act.when.dateDay;
+    const { what, amount, material, lot, batch, product, analysis } = act.body;
+    if (!within(day) || amount === undefined) return [];
+    const size = 'massKg' in amount ? { massKg: amount.massKg } : { volumeL: amount.volumeL };
+    if (what === 'product') return productOf(plot, product, day, size.massKg);
+    const from = lot === undefined ? undefined : plot.lots.get(lot)?.act.body;
+    const known = batch === undefined ? undefined : plot.batches.get(batch);
+    const given: DressingGiven = {
+      kind: what,
+      ...size,
+      ...(from?.analysis === undefined ? {} : elementsOf(from.analysis)),
+      ...(analysis === undefined ? {} : elementsOf(analysis)),
+      ...materialOf(material ?? from?.material),
+    };
+    return [dressingSupply(given, day, known && strainedFrom(plot, known))];
+  });
+}
+
+type Analysis = NonNullable<ActOf<'bed.dressed'>['body']['analysis']>;
+
+function elementsOf({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }: Analysis): Partial<DressingGiven> {
+  return Object.fromEntries(
+    Object.entries({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }).filter(([, value]) => value !== undefined),
+  );
+}
+
+function materialOf(named: string | undefined): Partial<DressingGiven> {
+  return named === undefined ? {} : { material: named, name: named.replaceAll('-', ' ') };
+}
+
+/** A product by its label; without a label its content stays unknown. */
+function productOf(plot: Plot, id: string | undefined, day: number, massKg: number | undefined): readonly Supply[] {
+  const label = plot.products.find((one) => one.id === id || one.entry.id === id)?.body;
+  const name = label?.name ?? 'a product nobody described';
+  const told = label?.nPercent ?? label?.p2o5Percent ?? label?.k2oPercent;
+  if (label === undefined || told === undefined || massKg === undefined) return [unknownSupply(name, day)];
+  const { nPercent = 0, p2o5Percent = 0, k2oPercent = 0 } = label;
+  return [productSupply({ name, day, massKg, nPercent, p2o5Percent, k2oPercent, release: 'at-once' })];
+}
+
+const WHOLE: Range = { low: 100, likely: 100, high: 100 };
+
+function unknownSupply(what: string, day: number): Supply {
+  return { kind: 'product', what, day, totalG: {}, sharePercent: WHOLE, pace: 'at-once' };
+}
