@@ -63,6 +63,46 @@ const NEVER_SHOWN: readonly string[] = ['id', 'address', 'licence', 'seen_on'];
 /** Passages that hold a claiming word and claim nothing. A line that nothing needs any more is a fault. */
 const UNCLAIMED: readonly Unclaimed[] = [
   {
+    file: 'src/engine/working/heap.ts',
+    passage: 'organic matter over its carbon',
+    reason: 'what a laboratory calls the part of a dry sample that burns',
+  },
+  {
+    file: 'data/heap.csv',
+    passage: 'organic matter over its carbon',
+    reason: 'what a laboratory calls the part of a dry sample that burns',
+  },
+  {
+    file: 'src/words/en/heap.ts',
+    passage: 'United States organic growers',
+    reason: 'whom the rule on raw manure is written for',
+  },
+  {
+    file: 'src/words/en/heap.ts',
+    passage: 'United States organic rules',
+    reason: 'the code a log of heat is held against, named so that nobody takes it for a claim',
+  },
+  {
+    file: 'src/words/en/heap.ts',
+    passage: 'United States organic rule (7 CFR 205.203)',
+    reason: 'the code a log of heat is held against',
+  },
+  {
+    file: 'src/words/en/heap.ts',
+    passage: 'United States organic board 2006',
+    reason: 'the board whose recommendation a log of heat is held against',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'nitrogen from organic materials',
+    reason: 'the title of a report',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'National Organic Program',
+    reason: 'the name of a publisher',
+  },
+  {
     file: 'src/engine/working/water.ts',
     passage: 'water with much organic matter',
     reason: 'matter that once lived, as chemists say; nothing is said of how it was grown',
