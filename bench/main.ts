@@ -8,6 +8,7 @@ import { firstScreen, LIMIT_BYTES } from '../scripts/size.mjs';
 import { fermentTimes } from './ferment.ts';
 import { journalTimes } from './journal.ts';
 import { openingTimes } from './journal-page.ts';
+import { ledgerTimes } from './ledger.ts';
 import { stepTimes } from './page.ts';
 import { rateOf } from './rate.ts';
 import { sourTimes } from './sour-page.ts';
@@ -85,6 +86,13 @@ await part('The record, middle of five', async () => {
     `  fold of ${whole(journal.foldedEntries)} entries: ${whole(journal.foldMs)} ms, ${whole(journal.foldedPerSecond)} a second`,
     `  reading a file of ${whole(journal.openedEntries)} entries, each checked: ${whole(journal.importMs)} ms`,
     `  opening ${whole(opening.entries)} entries in Chromium: ${whole(opening.wholeMs)} ms (store ${whole(opening.readMs)}, fold ${whole(opening.foldMs)}), ${(opening.wholeMs / 300).toFixed(1)} of the aim of 300 ms`,
+  ];
+});
+
+await part('The ledger of a plot, middle of seven', () => {
+  const { entries, beds, seasonMs, allYearsMs } = ledgerTimes();
+  return [
+    `  ${whole(beds)} beds, ${whole(entries)} entries: one season ${whole(seasonMs)} ms, ${(seasonMs / 100).toFixed(2)} of the aim of 100 ms; all the years ${whole(allYearsMs)} ms`,
   ];
 });
 

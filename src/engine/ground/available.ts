@@ -77,10 +77,9 @@ export type Pace = 'at-once' | 'fresh' | 'compost';
  */
 export function releasedFraction(pace: Pace, degreeDays: Range): Range {
   if (pace === 'at-once') return point(1);
-  const yearDays = releaseFigure('release', 'yearDegreeDays').likely;
-  const k = pace === 'fresh' ? freshPace() : plain(releaseFigure('release-compost', 'perDegreeDay'));
+  const k = PACES[pace];
   const share = (perDayFactor: number, days: number) =>
-    Math.min(1, Math.expm1(-perDayFactor * Math.max(0, days)) / Math.expm1(-perDayFactor * yearDays));
+    Math.min(1, Math.expm1(-perDayFactor * Math.max(0, days)) / Math.expm1(-perDayFactor * YEAR_DEGREE_DAYS));
   return {
     low: share(k.low, degreeDays.low),
     likely: share(k.likely, degreeDays.likely),
@@ -128,3 +127,6 @@ export function freeG({
   };
   return capAt(free, totalG.high);
 }
+
+const YEAR_DEGREE_DAYS = releaseFigure('release', 'yearDegreeDays').likely;
+const PACES = { fresh: freshPace(), compost: plain(releaseFigure('release-compost', 'perDegreeDay')) } as const;

@@ -5,6 +5,7 @@
 
 import type { Element } from '../pail/recipe.ts';
 import {
+  capAt,
   difference,
   floorAt,
   inverse,
@@ -15,7 +16,7 @@ import {
   sum,
   sumTogether,
 } from '../quantity/range.ts';
-import type { Crop } from './crops.ts';
+import { releasedFraction } from './available.ts';
 import { type BedAsk, type BedNeed, bedNeed, NUTRIENTS, type Nutrient, takenUpFraction } from './need.ts';
 import { ELEMENTS, freeNitrogenG, type Grams, type Supply, type SupplyKind } from './supply.ts';
 
@@ -97,7 +98,11 @@ export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLe
     sum,
   );
   const liquidG = byKind.find(({ kind }) => kind === 'pour')?.givenG ?? {};
-  const ceilings = counted.flatMap(({ ceilingG }) => (ceilingG === undefined ? [] : [ceilingG]));
+  const ceilingG = (one: Nutrient) => {
+    let most = 0;
+    for (const supply of counted) most += supply.ceilingG?.[one]?.high ?? 0;
+    return most;
+  };
   const missing: Partial<Record<Element, Range>> = {};
   const excess: Partial<Record<Element, Range>> = {};
   const share: Partial<Record<Nutrient, Range>> = {};
@@ -109,9 +114,11 @@ export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLe
     missing[one] = floorAt(difference(needed, given), 0);
     excess[one] = floorAt(difference(given, needed), 0);
     if (!(needed.likely > 0)) continue;
-    share[one] = shareOf(liquidG[one], needed);
-    const most = sumTogether(ceilings.map((grams) => grams[one] ?? point(0))).high;
-    ceiling[one] = most === 0 ? 0 : (100 * most) / needed.low;
+    const most = ceilingG(one);
+    const atMost = most === 0 ? 0 : (100 * most) / needed.low;
+    ceiling[one] = atMost;
+    // Bands of very lopsided figures spread wide in quadrature; what went in bounds them all the same.
+    share[one] = capAt(shareOf(liquidG[one], needed), atMost);
   }
   return {
     name: bed.name,
@@ -172,18 +179,39 @@ function gramsOver(list: readonly Grams[], add: (ranges: readonly Range[]) => Ra
   return total;
 }
 
-/** Each kind of supply by itself; acts of one kind rest on the same figures and err together. */
+/** Each kind of supply by itself; acts of one kind rest on the same figures and err together: their ends add straight. */
 function kindsOf(counted: readonly Supply[], period: Period, warmth: Warmth): readonly GivenBy[] {
-  const groups = new Map<SupplyKind, Grams[]>();
+  const kinds = new Map<SupplyKind, Partial<Record<Element, Sum>>>();
   for (const supply of counted) {
-    const n = freeNitrogenG(supply, warmth(supply.day, period.toDay));
-    const { n: _, ...others } = supply.totalG;
-    const grams: Grams = n === undefined ? others : { ...others, n };
-    const group = groups.get(supply.kind);
-    if (group === undefined) groups.set(supply.kind, [grams]);
-    else group.push(grams);
+    let grams = kinds.get(supply.kind);
+    if (grams === undefined) {
+      grams = {};
+      kinds.set(supply.kind, grams);
+    }
+    for (const element of ELEMENTS) {
+      const all = supply.totalG[element];
+      if (all === undefined) continue;
+      const free =
+        element === 'n' && supply.pace !== 'at-once' ? freeNitrogenG(supply, warmth(supply.day, period.toDay)) : all;
+      if (free !== undefined) grams[element] = added(grams[element], free);
+    }
   }
-  return [...groups].map(([kind, list]) => ({ kind, givenG: gramsOver(list, sumTogether) }));
+  return [...kinds].map(([kind, givenG]) => ({ kind, givenG }));
+}
+
+/** A band that is still being added up. */
+interface Sum {
+  low: number;
+  likely: number;
+  high: number;
+}
+
+function added(to: Sum | undefined, { low, likely, high }: Range): Sum {
+  if (to === undefined) return { low, likely, high };
+  to.low += low;
+  to.likely += likely;
+  to.high += high;
+  return to;
 }
 
 function unknownIn(counted: readonly Supply[]): BedLedger['unknownIn'] {
@@ -206,28 +234,46 @@ interface WeekAsk {
 
 /** Week by week: the crop's target over its stages, and what comes free between the week's ends. */
 function weeksOf({ bed, need, counted, period, warmth }: WeekAsk): readonly Week[] {
-  const weeks: Week[] = [];
+  const given = freeByWeek({ counted, period, warmth });
   const planted = bed.plantedDay ?? period.fromDay;
   const seasonDays = period.toDay - planted;
-  const wanted = (fromDay: number, toDay: number) =>
-    bed.crops.length === 0
-      ? 0
-      : bed.crops.reduce((total, crop) => total + taken(crop, toDay) - taken(crop, fromDay), 0) / bed.crops.length;
-  const taken = (crop: Crop, day: number) => takenUpFraction(crop, day - planted, seasonDays);
-  for (let fromDay = period.fromDay; fromDay < period.toDay; fromDay += WEEK_DAYS) {
-    const toDay = Math.min(period.toDay, fromDay + WEEK_DAYS);
-    const given = counted.flatMap((supply) => {
-      if (supply.day >= toDay) return [];
-      const before = supply.day >= fromDay ? point(0) : freeNitrogenG(supply, warmth(supply.day, fromDay));
-      const after = freeNitrogenG(supply, warmth(supply.day, toDay));
-      return before === undefined || after === undefined ? [] : [stepOf(before, after)];
-    });
-    const target = need.cropG.n;
-    weeks.push({
-      fromDay,
-      needNG: target && scale(target, wanted(fromDay, toDay)),
-      givenNG: given.length > 0 ? sumTogether(given) : point(0),
-    });
+  const target = need.cropG.n;
+  const takenUp = (day: number) => {
+    let total = 0;
+    for (const crop of bed.crops) total += takenUpFraction(crop, day - planted, seasonDays);
+    return bed.crops.length > 0 ? total / bed.crops.length : 0;
+  };
+  let before = takenUp(period.fromDay);
+  return given.map((givenNG, i) => {
+    const fromDay = period.fromDay + i * WEEK_DAYS;
+    const after = takenUp(Math.min(period.toDay, fromDay + WEEK_DAYS));
+    const needNG = target && scale(target, after - before);
+    before = after;
+    return { fromDay, needNG, givenNG };
+  });
+}
+
+/** Nitrogen free in each week, each act followed until all of it is out. */
+function freeByWeek({ counted, period, warmth }: Pick<WeekAsk, 'counted' | 'period' | 'warmth'>): readonly Range[] {
+  const weeks = Array.from({ length: Math.ceil((period.toDay - period.fromDay) / WEEK_DAYS) }, () => ({
+    low: 0,
+    likely: 0,
+    high: 0,
+  }));
+  for (const supply of counted) {
+    let before: Range = point(0);
+    for (let i = Math.floor((supply.day - period.fromDay) / WEEK_DAYS); i < weeks.length; i++) {
+      const week = weeks[i];
+      const degreeDays = warmth(supply.day, Math.min(period.toDay, period.fromDay + (i + 1) * WEEK_DAYS));
+      const after = freeNitrogenG(supply, degreeDays);
+      if (week === undefined || after === undefined) break;
+      const step = stepOf(before, after);
+      week.low += step.low;
+      week.likely += step.likely;
+      week.high += step.high;
+      before = after;
+      if (releasedFraction(supply.pace, degreeDays).low >= 1) break;
+    }
   }
   return weeks;
 }

@@ -71,7 +71,12 @@ export function pourSupply(pour: {
     if (each === undefined) continue;
     const most = ceilingGPerL[element] ?? each.high;
     ceiling[element] = scale(pour.concentrateL, most);
-    grams[element] = capAt(product([pour.concentrateL, each]), most * pour.concentrateL.high);
+    // Litres known to the point: the same product without its logarithms.
+    const carried =
+      pour.concentrateL.low === pour.concentrateL.high
+        ? scale(each, pour.concentrateL.likely)
+        : product([pour.concentrateL, each]);
+    grams[element] = capAt(carried, most * pour.concentrateL.high);
   }
   return {
     kind: 'pour',

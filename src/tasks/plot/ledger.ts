@@ -12,7 +12,6 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
-import { sumOfFeeds } from '#journal/parts/feeds.ts';
 import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
 import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
 import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
@@ -170,6 +169,13 @@ function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined 
 
 const WEEK_DAYS = 7;
 
+/** Litres of one batch on one bed in one week: surely, and perhaps. */
+interface WeekOfPours {
+  readonly day: number;
+  sureL: number;
+  maybeL: number;
+}
+
 /** Pours of one batch on one bed, a week's as one: what matters is litres. Doubtful twins make the litres a band. */
 function poursOn(
   plot: Plot,
@@ -177,28 +183,33 @@ function poursOn(
   within: (day: number) => boolean,
   liquids: (id: string) => LiquidGrams | undefined,
 ): readonly Supply[] {
-  const groups = new Map<string, { batch: Batch | undefined; day: number; feeds: Bed['feeds'][number][] }>();
-  for (const feed of bed.feeds) {
-    const day = feed.act.when.dateDay;
-    if (feed.counts === 'no' || !within(day)) continue;
-    for (const from of feed.act.body.from) {
-      const bottle = from.bottle === undefined ? undefined : plot.bottles.get(from.bottle);
-      const batch = plot.batches.get(bottle?.batch ?? from.batch ?? '');
-      const key = `${batch?.id ?? ''} ${Math.floor(day / WEEK_DAYS)}`;
-      const group = groups.get(key);
-      const one = { ...feed, concentrateL: from.volume.volumeL };
-      if (group === undefined) groups.set(key, { batch, day, feeds: [one] });
-      else group.feeds.push(one);
+  const byBatch = new Map<string, Map<number, WeekOfPours>>();
+  for (const { act, counts } of bed.feeds) {
+    const day = act.when.dateDay;
+    if (counts === 'no' || !within(day)) continue;
+    for (const { bottle, batch, volume } of act.body.from) {
+      const id = (bottle === undefined ? undefined : plot.bottles.get(bottle)?.batch) ?? batch ?? '';
+      let weeks = byBatch.get(id);
+      if (weeks === undefined) {
+        weeks = new Map();
+        byBatch.set(id, weeks);
+      }
+      const week = Math.floor(day / WEEK_DAYS);
+      const sum = weeks.get(week) ?? { day, sureL: 0, maybeL: 0 };
+      if (counts === 'yes') sum.sureL += volume.volumeL;
+      else sum.maybeL += volume.volumeL;
+      weeks.set(week, sum);
     }
   }
-  return [...groups.values()].map(({ batch, day, feeds }) =>
-    pourSupply({
-      what: batch === undefined ? 'a liquid nobody knows' : `peg ${batch.peg}`,
-      day,
-      concentrateL: sumOfFeeds(feeds, (feed) => feed.concentrateL),
-      liquid: (batch && liquids(batch.id)) ?? { gPerL: {}, ceilingGPerL: {} },
-    }),
-  );
+  return [...byBatch].flatMap(([id, weeks]) => {
+    const peg = plot.batches.get(id)?.peg;
+    const what = peg === undefined ? 'a liquid nobody knows' : `peg ${peg}`;
+    const liquid = liquids(id) ?? { gPerL: {}, ceilingGPerL: {} };
+    return [...weeks.values()].map(({ day, sureL, maybeL }) => {
+      const concentrateL = { low: sureL, likely: sureL + maybeL / 2, high: sureL + maybeL };
+      return pourSupply({ what, day, concentrateL, liquid });
+    });
+  });
 }
 
 function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boolean): readonly Supply[] {
