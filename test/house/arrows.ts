@@ -22,8 +22,8 @@ export const floors: Readonly<Record<string, Floor>> = {
   tasks: {
     sees: ['words', 'journal', 'engine'],
     seesTypesOf: [],
-    // The sun's rising and setting, and a forecast's file, are general matters: a library has them.
-    packages: ['zod/mini', 'astronomy-engine', 'csv-parse/browser/esm/sync'],
+    // The sun's rising and setting, a forecast's file and a linear solver are general matters: a library has them.
+    packages: ['zod/mini', 'astronomy-engine', 'csv-parse/browser/esm/sync', 'highs'],
   },
   store: { sees: ['journal'], seesTypesOf: ['engine'], packages: ['idb'] },
   cli: { sees: ['tasks', 'words'], seesTypesOf: ['engine'], packages: ['node:*', 'zod/v4/core'] },

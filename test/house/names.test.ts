@@ -39,6 +39,12 @@ const ALLOWED: Allowed = {
   mannitol: 'grams per gram turned',
   co2: 'grams per gram turned',
   other: 'grams per gram turned',
+  cost: 'money, in the coin of whoever tells the prices',
+  money: 'the same, as a limit',
+  savedCost: 'the same, as a difference',
+  minutes: 'minutes of work',
+  savedMinutes: 'the same, as a difference',
+  more: 'what a limit is raised by, in the unit of the limit',
   today: 'a day of the batch, as the looks count them',
 };
 

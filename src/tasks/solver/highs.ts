@@ -1,0 +1,88 @@
+// The linear solver behind a small door: HiGHS, fetched when it is first asked for. Every model is given back at once,
+// and only a solved one yields numbers. What is solved, and why, stands in the engine; nothing here knows of beds.
+
+import type { Highs, Model, ModelData } from 'highs';
+import { type LinearProgram, programFault, type Solution, type Solve } from '#engine/ground/cover/program.ts';
+
+/** Where the solver's own file lies, for a page; a program on a machine finds it by itself. */
+export interface SolverPlace {
+  readonly wasmUrl: string;
+}
+
+let loaded: Promise<Solve> | undefined;
+
+/** Fetches the solver once; asked again, gives the same one. A fetch that failed is tried anew the next time. */
+export function loadSolver(place?: SolverPlace): Promise<Solve> {
+  loaded ??= fetchSolver(place).catch((error: unknown) => {
+    loaded = undefined;
+    throw error;
+  });
+  return loaded;
+}
+
+async function fetchSolver(place: SolverPlace | undefined): Promise<Solve> {
+  const { default: load } = await import('highs');
+  const highs = await load(place === undefined ? undefined : { locateFile: () => place.wasmUrl });
+  return (program) => solveWith(highs, program);
+}
+
+function solveWith(highs: Highs, program: LinearProgram): Solution {
+  const fault = programFault(program);
+  if (fault !== undefined) return { status: 'broken', why: fault };
+  try {
+    return highs.withModel(modelOf(highs, program), (model) => {
+      model.options.set({ output_flag: false });
+      model.run();
+      return read(highs, model);
+    });
+  } catch (error) {
+    return { status: 'broken', why: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+function modelOf(highs: Highs, { columns, rows, terms }: LinearProgram): ModelData {
+  const size = { numCols: columns.cost.length, numRows: rows.lower.length };
+  return {
+    ...size,
+    sense: highs.constants.objectiveSense.minimize,
+    colCost: columns.cost,
+    colLower: columns.lower,
+    colUpper: columns.upper,
+    rowLower: rows.lower,
+    rowUpper: rows.upper,
+    matrix: { ...size, format: 'csr', starts: terms.starts, indices: terms.columns, values: terms.factors },
+  };
+}
+
+/** Every status by itself: only "optimal" is an answer, and an empty model is a fault of ours, not a value of 0. */
+function read(highs: Highs, model: Model): Solution {
+  const status = model.getModelStatus();
+  const known = highs.constants.modelStatus;
+  switch (status) {
+    case known.optimal: {
+      const { colValue, rowValue, colDual, rowDual } = model.getSolution();
+      const value = model.getObjectiveValue();
+      if (!Number.isFinite(value)) return { status: 'broken', why: 'the value is no number' };
+      return {
+        status: 'best',
+        value,
+        columns: [...colValue],
+        rows: [...rowValue],
+        columnPrices: [...colDual],
+        rowPrices: [...rowDual],
+      };
+    }
+    case known.infeasible:
+      return { status: 'none' };
+    case known.unbounded:
+      return { status: 'endless' };
+    case known.unboundedOrInfeasible:
+      return { status: 'stopped', why: 'without an answer or without an end: the solver does not tell which' };
+    case known.timeLimit:
+    case known.iterationLimit:
+    case known.interrupted:
+      return { status: 'stopped', why: `given up with status ${status}` };
+    default:
+      return { status: 'broken', why: `solver status ${status}` };
+  }
+}
