@@ -5,6 +5,7 @@ import type { Finding, Level, Override, Values } from '#engine/rules/rule.ts';
 import { citation } from '#engine/tables/index.ts';
 import { bioassayInstead } from '#words/en/bioassay.ts';
 import { eatingInstead } from '#words/en/eating.ts';
+import { heapInstead } from '#words/en/heap.ts';
 import { instead as plainInstead } from '#words/en/instead.ts';
 import { slipInstead } from '#words/en/slip.ts';
 
@@ -27,6 +28,7 @@ export const instead: Readonly<Record<string, string>> = {
   ...slipInstead,
   ...bioassayInstead,
   ...eatingInstead,
+  ...heapInstead,
 };
 
 const ORDER: readonly Level[] = ['stop', 'hold', 'caution', 'note'];

@@ -142,7 +142,12 @@ describe('the spray window', () => {
 
 describe('the pour window', () => {
   it('is open on moist soil without heavy rain ahead', () => {
-    expect(pourWindow({ soil: 'moist', rainAheadMm: 9.9 })).toEqual({ answer: 'open', reasons: [], notTold: [] });
+    expect(pourWindow({ soil: 'moist', rainAheadMm: 9.9 })).toEqual({
+      answer: 'open',
+      reasons: [],
+      windy: false,
+      notTold: [],
+    });
   });
 
   it.each([
@@ -156,7 +161,7 @@ describe('the pour window', () => {
   });
 
   it('is not known while soil or rain was not told, and closed by what is known', () => {
-    expect(pourWindow({})).toEqual({ answer: 'unknown', reasons: [], notTold: ['soil', 'rain'] });
+    expect(pourWindow({})).toEqual({ answer: 'unknown', reasons: [], windy: false, notTold: ['soil', 'rain'] });
     expect(pourWindow({ soil: 'moist', rainAheadMm: Number.NaN }).answer).toBe('unknown');
     expect(pourWindow({ soil: 'cracked' }).answer).toBe('closed');
   });

@@ -264,7 +264,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
     speaksFor: 'general',
     when: (situation) => {
       const { order, pour } = situation;
-      if (order.way !== 'leaf' || pour.dose === undefined) return false;
+      // A spray that is stopped needs no figure.
+      if (order.way !== 'leaf' || order.eaten !== 'cooked' || pour.dose === undefined) return false;
       return leafAcid(situation) === undefined || leafEthanol(situation) === undefined ? {} : false;
     },
   },

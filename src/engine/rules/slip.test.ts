@@ -24,6 +24,7 @@ const slips: readonly SourceSlip[] = [
   { ...own, condition: 'slimy' },
   { ...own, condition: 'unknown' },
   { ...own, species: ' ' },
+  { ...own, treated: 'unknown', beans: 'harmed' },
   ...excluded.map((row) => ({ ...own, excluded: [row.id] })),
 ];
 

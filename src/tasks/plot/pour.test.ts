@@ -206,8 +206,10 @@ describe('a stop that is a matter of judgement', () => {
   it('does not give way where a stop without override stands beside it', () => {
     const weak = did('plot.described', '2026-06-25', { present: ['immune-weak'] });
     const raw = fold([...gardenEntries(ON), weak]);
-    const card = pourCard({ ...ask('S', { passed }), plot: raw });
-    expect(card.barred.map(({ rule }) => rule)).toContain('pour-eaten-by-weak');
+    const card = pourCard({ ...ask('S', { passed, way: 'leaf' }), plot: raw });
+    expect(card.barred.map(({ rule }) => rule)).toEqual(
+      expect.arrayContaining(['eating-immune-weak-raw-bed', 'leaf-eaten-raw']),
+    );
     expect([card.passable, card.cans]).toEqual([false, []]);
   });
   it('leaves no mark where only a hold was shown', () => {
@@ -221,16 +223,17 @@ describe('a stop that is a matter of judgement', () => {
 });
 
 describe('a plot that sells', () => {
-  it('holds on a bed eaten raw, by the published rule, and says nothing on a cooked one', () => {
+  it('holds on a bed eaten raw, by the published rule, and on one whose crop the buyer may eat raw', () => {
     const { did } = recorder({ by: 'Rake', plot: DEMO_PLOT, seed: 77 });
     const sells = fold([...gardenEntries(ON), did('plot.described', '2026-06-25', { sells: true })]);
     const rules = (tag: string, from = sells) => {
       const card = pourCard({ ...ask(tag, { nextPick: { [bedOf(tag)]: 'later' } }), plot: from });
       return [...card.barred, ...card.beware].map(({ rule }) => rule);
     };
-    expect(rules('G')).toContain('pour-food-sold');
-    expect(rules('M')).not.toContain('pour-food-sold');
-    expect(rules('G', plot)).not.toContain('pour-food-sold');
+    expect(rules('G')).toContain('eating-sold-picked-soon');
+    // Kale is not among the crops rarely eaten raw of 21 CFR 112.2(a)(1).
+    expect(rules('M')).toContain('eating-sold-picked-soon');
+    for (const tag of ['G', 'M']) expect(rules(tag, plot).filter((rule) => rule.startsWith('eating-sold'))).toEqual([]);
   });
 });
 

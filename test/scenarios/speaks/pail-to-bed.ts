@@ -301,7 +301,7 @@ export const pailToBed: readonly Case[] = [
     when: 'a sprayer with a 0.4 mm nozzle and a liquid strained at 1 mm',
     place: 'can',
     ask: { ...card, way: 'leaf', nozzleMm: 0.4, strainedMm: 1 },
-    speaks: ['nozzle-clogs'],
+    speaks: ['nozzle-clogs', 'leaf-acid-not-known'],
     silent: ['leaf-eaten-raw', 'salt-over'],
   },
   {
