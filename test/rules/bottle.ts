@@ -46,8 +46,12 @@ export const bottleExamples = examplesOf(strainRules, {
   'strained-batch-unknown': [strained({}, 'unknown'), well],
   'strained-batch-doubtful': [strained({}, 'doubtful'), well],
   'strained-lot-not-for-liquid': [
+    strained({ plants: [...sound.plants, resolvePart({ material: 'rhubarb-leaves', massKg: 0.1 })] }),
     strained({ plants: [...sound.plants, resolvePart({ material: 'eggshell', massKg: 0.1 })] }),
-    well,
+  ],
+  'strained-lot-of-the-heap': [
+    strained({ plants: [...sound.plants, resolvePart({ material: 'eggshell', massKg: 0.1 })] }),
+    strained({ plants: [...sound.plants, resolvePart({ material: 'rhubarb-leaves', massKg: 0.1 })] }),
   ],
   // 21 CFR 114.3: 4.6; ready from 4.2 down
   'strained-not-sour': [strained({ finalPh: 4.7 }), strained({ finalPh: 4.6 })],

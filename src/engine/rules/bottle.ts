@@ -5,7 +5,9 @@ import { CLOSES_WITHIN_PERCENT } from '../bottle/balance.ts';
 import { bottleFigure } from '../bottle/figures.ts';
 import type { StrainedBatch } from '../bottle/liquid.ts';
 import type { Strained } from '../bottle/strained.ts';
-import type { Rule } from './rule.ts';
+import type { Part } from '../scraps/part.ts';
+import { judge, type Rule, type Values } from './rule.ts';
+import { scrapsRules } from './scraps.ts';
 
 export interface StrainSituation {
   readonly batch: StrainedBatch;
@@ -29,6 +31,20 @@ function gaps(strained: Strained): { readonly elements: string; readonly lots: s
   return { elements: open.map((fate) => NAMES[fate.element]).join(', '), lots: lots.join(', ') };
 }
 
+/** Whether a lot that the table sends to the heap may go in for a reason that was recorded: every stop of it gives way. */
+function judgementLetsIn(part: Part): boolean {
+  if (part.into !== 'compost-only') return false;
+  return judge(scrapsRules, { part, treated: 'no' }).every(
+    ({ level, override }) => level !== 'stop' || override === 'reason',
+  );
+}
+
+/** Names of the lots that belong elsewhere, of one sort. */
+function keptOut({ plants }: StrainedBatch, sort: (part: Part) => boolean): false | Values {
+  const lots = plants.filter((part) => part.into !== 'liquid' && sort(part)).map((part) => part.name);
+  return lots.length > 0 ? { lots: lots.join(', ') } : false;
+}
+
 export const strainRules: readonly Rule<StrainSituation>[] = [
   {
     id: 'strained-batch-lost',
@@ -43,13 +59,18 @@ export const strainRules: readonly Rule<StrainSituation>[] = [
     id: 'strained-lot-not-for-liquid',
     level: 'stop',
     source: 'our-caution',
-    looksAt: 'lots in the batch that the table of materials keeps out of the liquid',
+    looksAt: 'lots in the batch that no reason lets into the liquid: animal, diseased, poisonous or not cleared',
     speaksFor: 'general',
     override: 'none',
-    when: ({ batch }) => {
-      const lots = batch.plants.filter((part) => part.into !== 'liquid').map((part) => part.name);
-      return lots.length > 0 ? { lots: lots.join(', ') } : false;
-    },
+    when: ({ batch }) => keptOut(batch, (part) => !judgementLetsIn(part)),
+  },
+  {
+    id: 'strained-lot-of-the-heap',
+    level: 'caution',
+    source: 'our-caution',
+    looksAt: 'lots in the batch that stay out of the liquid as a matter of judgement: seeds, compost, lime, dry matter',
+    speaksFor: 'general',
+    when: ({ batch }) => keptOut(batch, judgementLetsIn),
   },
   {
     id: 'strained-batch-unknown',

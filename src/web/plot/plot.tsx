@@ -99,6 +99,9 @@ export function PlotScreen() {
         <A class="block" href="/record">
           {words.toRecord}
         </A>
+        <A class="block" href="/weather">
+          {words.toWeather}
+        </A>
       </p>
       <DemoBlock />
     </Sheet>

@@ -157,6 +157,7 @@ export const plotWords = {
   gone: 'It is gone',
   goneNote: 'It leaves the lists; what was done with it stays in the record.',
   toRecord: 'The record: every entry, files, corrections',
+  toWeather: 'Type the weather of today and tomorrow',
   notDrawn: (names: readonly string[]) => `Without an area, so not drawn: ${names.join(', ')}.`,
   assumedWidth: `Dashed: the length was not told; drawn 1.2${NBSP}m wide.`,
   scale: (denominator: number) => `1 : ${denominator}`,

@@ -14,6 +14,8 @@ export const strainCautions: Readonly<Record<string, (values: Values) => string>
     'This batch is lost. Do not pour it on any bed. Layer it into the heap with dry leaves, away from ditches and wells, as your local rules ask.',
   'strained-lot-not-for-liquid': (v) =>
     `${v.lots} should not be in a liquid feed. Do not pour this batch where food grows; see the reason at that lot.`,
+  'strained-lot-of-the-heap': (v) =>
+    `${v.lots} went in, which belongs in the heap. Strain it finely, pour it on the soil of beds that are cooked, and look there for seedlings that nobody sowed.`,
   'strained-batch-unknown': () =>
     'The state of this batch is not known, and that never counts as good. Look again and read the acidity before any use.',
   'strained-batch-doubtful': () =>
