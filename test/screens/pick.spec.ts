@@ -104,7 +104,7 @@ test('food that is sold tightens the date', async ({ page }) => {
   const gate = page.locator('.pick-list > li', { hasText: 'tomatoes' });
   await expect(gate.locator('.pick-answer')).toHaveText('Wait till 11\u00a0July');
   await walkTo(page, '/plot');
-  const sold = page.getByLabel('Is any of the harvest sold?');
+  const sold = page.getByLabel('Is any of the harvest sold or handed on?');
   await page.getByRole('heading', { level: 1, name: 'The plot' }).waitFor();
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;

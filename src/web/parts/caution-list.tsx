@@ -69,7 +69,8 @@ function CautionLine(props: {
         <p>
           <b>{props.words.levels[caution.level]}.</b> {caution.text}
         </p>
-        <Show when={caution.instead}>
+        {/* Where the sentence ends in what to do, it is not said a second time. */}
+        <Show when={caution.instead !== undefined && !caution.text.includes(caution.instead)}>
           <p class="instead">
             <b>{props.words.insteadLead}</b> {caution.instead}
           </p>

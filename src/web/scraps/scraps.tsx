@@ -57,6 +57,8 @@ export function ScrapsScreen() {
 function LotLine(props: { readonly lot: LotView }) {
   const record = useRecord();
   const [trouble, setTrouble] = createSignal('');
+  const stops = createMemo(() => props.lot.cautions.filter(({ level }) => level === 'stop'));
+  const others = createMemo(() => props.lot.cautions.filter(({ level }) => level !== 'stop'));
   async function toHeap() {
     const body = lotToHeap(record.plot(), props.lot.id);
     if (body === undefined) return;
@@ -70,8 +72,17 @@ function LotLine(props: { readonly lot: LotView }) {
     <li>
       <b>{props.lot.name}</b>
       <span>{lotLine(props.lot)}</span>
-      {/* The first sentence is the heading of the group. */}
-      <For each={props.lot.says.length > 1 ? props.lot.says.slice(1) : props.lot.says}>{(line) => <p>{line}</p>}</For>
+      {/* A stop says itself where the lot goes; the first sentence of any other is the heading of the group. */}
+      <Show
+        when={stops().length > 0}
+        fallback={
+          <For each={props.lot.says.length > 1 ? props.lot.says.slice(1) : props.lot.says}>
+            {(line) => <p>{line}</p>}
+          </For>
+        }
+      >
+        <CautionList cautions={stops()} />
+      </Show>
       <Show when={props.lot.beanTest}>
         <A class="block" href={`/print/bean/${props.lot.id}`}>
           {beans.card}
@@ -80,7 +91,7 @@ function LotLine(props: { readonly lot: LotView }) {
       </Show>
       <details class="fold">
         <summary>{props.lot.goes === 'liquid' ? stock.more : stock.why}</summary>
-        <CautionList cautions={props.lot.cautions} />
+        <CautionList cautions={others()} apart />
         <Show
           when={props.lot.heapMay}
           fallback={

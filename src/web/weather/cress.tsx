@@ -85,6 +85,7 @@ function Form(props: { readonly feed: string }) {
                   <div class="field">
                     <label for={`cress-${name}`}>{words[field]}</label>
                     <input
+                      class="entry plain"
                       id={`cress-${name}`}
                       type="text"
                       inputmode={field === 'roots' ? 'text' : 'numeric'}

@@ -46,6 +46,7 @@ export function WeatherScreen() {
     <div class="field">
       <label for={`weather-${name}`}>{label}</label>
       <input
+        class="entry plain"
         id={`weather-${name}`}
         type="text"
         autocomplete="off"
