@@ -5,6 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { firstScreen, LIMIT_BYTES } from '../scripts/size.mjs';
+import { coverTimes } from './cover.ts';
 import { fermentTimes } from './ferment.ts';
 import { journalTimes } from './journal.ts';
 import { openingTimes } from './journal-page.ts';
@@ -44,6 +45,20 @@ await part('The ferment model, 21 days, one core', () => {
     scipy
       ? `  the same equations by SciPy (LSODA, to 1e-6) ${whole(scipy.runMs)} ms a run, ${whole(scipy.runMs / runMs)} times ours; at most pH ${scipy.apartPh.toFixed(4)} apart over ${scipy.batches} batches`
       : '  SciPy is not installed (Debian package python3-scipy): not compared',
+  ];
+});
+
+await part('The cover, 120 beds and 15 sources, each stage, middle of five', async () => {
+  const { loadMs, columns, rows, stages, native } = await coverTimes();
+  return [
+    `  solver fetched in ${whole(loadMs)} ms; ${whole(columns)} columns, ${whole(rows)} rows`,
+    ...stages.map(({ stage, ms, value }, at) => {
+      const other = native?.stages[at];
+      const beside =
+        other === undefined ? '' : `; ${native?.name} ${whole(other.ms)} ms with its start, value ${other.value}`;
+      return `  ${stage.padEnd(8)} ${ms.toFixed(1)} ms, ${(ms / 50).toFixed(2)} of the aim of 50 ms, value ${value.toPrecision(9)}${beside}`;
+    }),
+    ...(native ? [] : ['  neither glpsol nor cbc is installed (Debian packages glpk-utils, coinor-cbc): not compared']),
   ];
 });
 

@@ -45,28 +45,36 @@ function isFull(value: number, most: number): boolean {
 }
 
 /** Largest price of one column or row over the stages that matter: a shortfall or money. */
-function priced(answer: Answer, side: 'columnPrices' | 'rowPrices', at: number): boolean {
+function priced(answer: Answer, side: 'columnPrices' | 'rowPrices', index: number): boolean {
   return (['short', 'cost', 'bought'] as const).some(
-    (stage) => Math.abs(answer.solutions.get(stage)?.[side][at] ?? 0) > TINY,
+    (stage) => Math.abs(answer.solutions.get(stage)?.[side][index] ?? 0) > TINY,
   );
 }
 
 /** Rows of the plan that are used up. @arithmetic */
-export function fullRows({ model, last }: Answer): readonly { readonly tag: RowTag; readonly at: number }[] {
+export function fullRows({ model, last }: Answer): readonly { readonly tag: RowTag; readonly index: number }[] {
   return model.rowTags.flatMap((tag, at) =>
     tag.kind !== 'need' && tag.kind !== 'stock' && isFull(last.rows[at] ?? Number.NaN, model.rows.upper[at] ?? Infinity)
-      ? [{ tag, at }]
+      ? [{ tag, index: at }]
       : [],
   );
 }
 
 /** Sources of which the garden's own is used up, and that cannot be bought. @arithmetic */
-export function emptyStocks({ model, last }: Answer): readonly { readonly source: CoverSource; readonly at: number }[] {
+export function emptyStocks({
+  model,
+  last,
+}: Answer): readonly { readonly source: CoverSource; readonly index: number }[] {
   return model.columnTags.flatMap((tag, at) =>
     tag.kind === 'own' && isFull(last.columns[at] ?? Number.NaN, model.columns.upper[at] ?? Infinity)
-      ? [{ source: tag.source, at }]
+      ? [{ source: tag.source, index: at }]
       : [],
   );
+}
+
+/** Sources of which no more can be bought, since one more pack would cost more than there is. @arithmetic */
+export function lastPacks({ change }: Answer): ReadonlySet<string> {
+  return new Set(change.mostBoughtKg?.keys());
 }
 
 /** Uses that lie as thick as they may. @arithmetic */
@@ -74,12 +82,12 @@ export function fullLayers({ model, last }: Answer): readonly {
   readonly bed: CoverBed;
   readonly source: CoverSource;
   readonly mostKg: number;
-  readonly at: number;
+  readonly index: number;
 }[] {
   return model.columnTags.flatMap((tag, at) => {
     const mostKg = model.columns.upper[at] ?? Number.POSITIVE_INFINITY;
     return tag.kind === 'use' && isFull(last.columns[at] ?? Number.NaN, mostKg)
-      ? [{ bed: tag.bed, source: tag.source, mostKg, at }]
+      ? [{ bed: tag.bed, source: tag.source, mostKg, index: at }]
       : [];
   });
 }
@@ -93,7 +101,7 @@ export function bindsOf(input: CoverInput, solve: Solve, answer: Answer): readon
   const left = balanceOf(input, usesOf(answer), 'likely');
   const base = { left, cost: costOf(answer), minutes: minutesOf(usesOf(answer)) };
   const oneMore = (change: Change): OneMore | undefined => {
-    const more = solveStages(input, solve, { outlook: 'likely', change });
+    const more = solveStages(input, solve, { outlook: 'likely', change: { ...answer.change, ...change } });
     if (!more.ok) return undefined;
     const after = balanceOf(input, usesOf(more), 'likely');
     const total = (of: typeof after, nutrient: Nutrient) =>
@@ -107,17 +115,18 @@ export function bindsOf(input: CoverInput, solve: Solve, answer: Answer): readon
   };
 
   const binds: Bind[] = [];
-  for (const { tag, at } of fullRows(answer)) {
+  for (const { tag, index } of fullRows(answer)) {
     if (tag.kind === 'money' || tag.kind === 'minutes') {
       const more = oneMore({ [tag.kind]: 1 });
-      if (more) binds.push({ kind: tag.kind, most: answer.model.rows.upper[at] ?? Number.NaN, more: 1, oneMore: more });
-    } else if (tag.kind !== 'need' && tag.kind !== 'stock' && priced(answer, 'rowPrices', at)) {
-      const kept = keptOff(answer, at, tag.bed);
+      if (more)
+        binds.push({ kind: tag.kind, most: answer.model.rows.upper[index] ?? Number.NaN, more: 1, oneMore: more });
+    } else if (tag.kind !== 'need' && tag.kind !== 'stock' && priced(answer, 'rowPrices', index)) {
+      const kept = keptOff(answer, index, tag.bed);
       binds.push(tag.kind === 'room' ? { ...tag, kept } : { kind: tag.kind, bed: tag.bed, kept });
     }
   }
-  for (const { bed, source, mostKg, at } of fullLayers(answer)) {
-    if (priced(answer, 'columnPrices', at)) binds.push({ kind: 'layer', bed, source, mostKg });
+  for (const { bed, source, mostKg, index } of fullLayers(answer)) {
+    if (priced(answer, 'columnPrices', index)) binds.push({ kind: 'layer', bed, source, mostKg });
   }
   for (const { source } of emptyStocks(answer)) {
     const moreKg = source.unit !== undefined && source.unit.massKg > 0 ? source.unit.massKg : 1;
@@ -135,9 +144,9 @@ function costOf(answer: Answer): number {
 }
 
 /** Sources of a row that bring this bed something it still misses or that is bought in their place. */
-function keptOff({ model }: Answer, row: number, bed: CoverBed): readonly CoverSource[] {
+function keptOff({ model }: Answer, index: number, bed: CoverBed): readonly CoverSource[] {
   const { starts, columns } = model.rows;
-  return columns.slice(starts[row], starts[row + 1]).flatMap((at) => {
+  return columns.slice(starts[index], starts[index + 1]).flatMap((at) => {
     const tag = model.columnTags[at];
     if (tag?.kind !== 'use' || tag.bed !== bed) return [];
     return NUTRIENTS.some((nutrient) => bringsGPerKg(tag.source, nutrient, 'likely') > 0) ? [tag.source] : [];

@@ -2,7 +2,7 @@
 // away. Found from the limits that are used up in the answer.
 
 import type { BedNutrient } from './amounts.ts';
-import { emptyStocks, fullLayers, fullRows } from './binds.ts';
+import { emptyStocks, fullLayers, fullRows, lastPacks } from './binds.ts';
 import { bringsGPerKg, type CoverInput, type CoverSource } from './input.ts';
 import { canBeBought, mostOnBedKg } from './model.ts';
 import type { Staged } from './stages.ts';
@@ -36,6 +36,7 @@ export function openGaps(input: CoverInput, answer: Answer, balance: readonly Be
   const rows = fullRows(answer).map(({ tag }) => tag);
   const empty = new Set(emptyStocks(answer).map(({ source }) => source));
   const layers = fullLayers(answer);
+  const packs = lastPacks(answer);
   const isOut = (kind: 'money' | 'minutes') => rows.some((tag) => tag.kind === kind);
 
   return balance
@@ -48,7 +49,7 @@ export function openGaps(input: CoverInput, answer: Answer, balance: readonly Be
           const by: Hindrance[] = [];
           if (!(mostOnBedKg(gap.bed, source) > 0)) by.push('not-known');
           if (!canBeBought(source) && (empty.has(source) || !((source.haveKg ?? 0) > 0))) by.push('stock');
-          if (canBeBought(source) && empty.has(source) && isOut('money')) by.push('money');
+          if (canBeBought(source) && empty.has(source) && (isOut('money') || packs.has(source.id))) by.push('money');
           if (isOut('minutes') && (source.minutesPerKg ?? 0) > 0) by.push('minutes');
           if (layers.some((one) => one.bed === gap.bed && one.source === source)) by.push('layer');
           for (const tag of rows) {

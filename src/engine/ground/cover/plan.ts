@@ -91,7 +91,7 @@ export function planCover(input: CoverInput, solve: Solve): CoverAnswer {
       status: open.length > 0 ? 'short' : 'covered',
       uses,
       buys,
-      cost: spread(costOf(buys), byWeight(lean), byWeight(rich)),
+      cost: spread(costOf(buys), [byWeight(lean), byWeight(rich)]),
       minutes: minutesOf(uses),
       totals: totals(input, { likely, lean, rich }),
       balance,
@@ -143,8 +143,8 @@ function byWeight(answer: Answer): number {
 }
 
 /** Three values as a band, whichever way they lie. */
-function spread(likely: number, one: number, other: number): Range {
-  return { low: Math.min(likely, one, other), likely, high: Math.max(likely, one, other) };
+function spread(likely: number, others: readonly number[]): Range {
+  return { low: Math.min(likely, ...others), likely, high: Math.max(likely, ...others) };
 }
 
 function totals(
@@ -155,7 +155,7 @@ function totals(
   const bought = (answer: Answer) => sumBySource(buysOf(answer).map(({ source, usedKg }) => [source, usedKg]));
   const sums = (of: (answer: Answer) => ReadonlyMap<CoverSource, number>) => {
     const [likely, lean, rich] = [of(answers.likely), of(answers.lean), of(answers.rich)];
-    return (source: CoverSource) => spread(likely.get(source) ?? 0, lean.get(source) ?? 0, rich.get(source) ?? 0);
+    return (source: CoverSource) => spread(likely.get(source) ?? 0, [lean.get(source) ?? 0, rich.get(source) ?? 0]);
   };
   const [usedOf, boughtOf] = [sums(used), sums(bought)];
   return input.sources

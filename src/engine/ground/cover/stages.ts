@@ -25,6 +25,8 @@ export type Staged =
   | {
       readonly ok: true;
       readonly model: CoverModel;
+      /** What was changed of the input. */
+      readonly change: Change;
       readonly values: ReadonlyMap<Stage, number>;
       readonly solutions: ReadonlyMap<Stage, Best>;
       /** The answer that keeps every stage. */
@@ -106,5 +108,5 @@ export function solveStages(
     addRow(rows, { limits: [Number.NEGATIVE_INFINITY, most], terms: cost.entries() });
   }
   if (last === undefined) throw new RangeError('solveStages: no stage was asked for');
-  return { ok: true, model, values, solutions, last };
+  return { ok: true, model, change: asked.change ?? {}, values, solutions, last };
 }
