@@ -21,6 +21,7 @@ export function Hours(props: { readonly can: Can; readonly card: PourCard; reado
   const openOf = ({ hours }: DayView) => hours.map(({ pour, spray }) => (isLeaf() ? spray : pour).answer === 'open');
   const next = () => (isLeaf() ? view().nextSpray : view().nextPour);
   const hourNow = () => Number(record.now().slice(11, 13)) + Number(record.now().slice(14, 16)) / 60;
+  const none = () => (shown().by === 'nothing' ? words().notJudged : words().noneOpen);
   const isToday = () => next() === undefined || next()?.on === view().days[0].on;
   const shown = () => (isToday() ? view().days[0] : view().days[1]);
   return (
@@ -32,10 +33,10 @@ export function Hours(props: { readonly can: Can; readonly card: PourCard; reado
         sun={shown().sun}
         now={isToday() ? hourNow() : undefined}
         nowWord={words().now}
-        label={words().drawn(title(), sayOpen(openOf(shown()), words().noneOpen))}
+        label={words().drawn(title(), sayOpen(openOf(shown()), none()))}
       />
       <p class="hours-next">
-        <Show when={next()} fallback={words().noneOpen}>
+        <Show when={next()} fallback={none()}>
           {(one) => (
             <>
               <b>{words().open}</b> {words().next(one().on, one().hour, record.today())}

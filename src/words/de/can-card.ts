@@ -268,6 +268,7 @@ export const canCard: CanCardWords = {
     open: 'offen',
     drawn: (name, stretches) => `${name}: ${stretches}`,
     noneOpen: 'keine Stunde offen',
+    notJudged: 'Mit dem Wetter lassen sich die Stunden beurteilen.',
     next: (on, hour, today) => `${on === today ? 'heute' : date(on, today)}, ${String(hour).padStart(2, '0')}:00`,
     by: {
       hours: 'Nach den Stunden einer Vorhersage.',

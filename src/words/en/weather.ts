@@ -102,6 +102,7 @@ export const hoursWords = {
   open: 'open',
   drawn: (name: string, stretches: string) => `${name}: ${stretches}`,
   noneOpen: 'no hour open',
+  notJudged: 'Tell the weather, and the hours are judged.',
   next: (on: string, hour: number, today: string) =>
     `${on === today ? 'today' : sayDate(on)}, ${String(hour).padStart(2, '0')}:00`,
   by: {
