@@ -5,7 +5,8 @@ import type { Page } from '@playwright/test';
 /** Opens the sheet and waits until answers can be given. */
 export async function openSheet(page: Page): Promise<void> {
   await page.goto('/weigh-in');
-  await page.getByRole('main').waitFor();
+  // The sheet is fetched: until then its place is told to be opening, without a heading.
+  await page.getByRole('heading', { level: 1 }).waitFor();
 }
 
 /** Puts a lot of scraps in by its id, and types its weight. */
