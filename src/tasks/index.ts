@@ -82,11 +82,14 @@ const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
     return whole({ schema: heapSchema, run: heap, say: sayHeap, explain: explainHeap });
   },
   async ledger() {
-    const [{ ledger, ledgerSchema, explainLedger }, { sayLedger }] = await Promise.all([
+    const [{ ledger, ledgerSchema, explainLedger }, { sayLedger }, { loadSolver }] = await Promise.all([
       import('./ledger.ts'),
       import('#words/en/ledger.ts'),
+      import('./solver/highs.ts'),
     ]);
-    return whole({ schema: ledgerSchema, run: ledger, say: sayLedger, explain: explainLedger });
+    const solve = await loadSolver();
+    const run = (input: unknown) => ledger(input, solve);
+    return whole({ schema: ledgerSchema, run, say: sayLedger, explain: explainLedger });
   },
 };
 

@@ -26,6 +26,7 @@ import { groundAnswerRules, groundRules, soilTestRules } from '#engine/rules/gro
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { groundCautions } from '#words/en/ledger.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
+import type { CoverResult } from './ledger-cover.ts';
 import { onDay } from './plot/dates.ts';
 
 /** One line of a soil report as typed. */
@@ -95,7 +96,7 @@ export interface LedgerBedResult {
   readonly weeks: readonly { readonly from: string; readonly needNG: Range | null; readonly givenNG: Range }[];
 }
 
-/** The contract's answer, without the cover. */
+/** The contract's answer; the cover where sources were told. */
 export interface LedgerResult {
   readonly beds: readonly LedgerBedResult[];
   readonly plot: {
@@ -108,6 +109,7 @@ export interface LedgerResult {
     /** Beds whose need of an element is not known: the sums of need are of the others. */
     readonly without: Readonly<Record<Nutrient, readonly string[]>>;
   };
+  readonly cover?: CoverResult;
   readonly cautions: readonly Caution[];
 }
 

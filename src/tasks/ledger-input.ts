@@ -100,6 +100,19 @@ const matter = {
 const dressing = (kind: 'compost' | 'mulch' | 'solids' | 'cover-crop') =>
   object({ ...matter, kind: z.literal(kind) }, 'a dressing');
 
+/** What closes a gap: what the garden has of it, or what it costs. */
+const offered = {
+  name: text(80),
+  haveKg: z._default(number(0, 1_000_000, 'kg'), 0),
+  costPerKg: z.optional(number(0, 10_000, 'for a kilogram')),
+  packKg: z.optional(positive(1000, 'kg')),
+  minutesPerKg: z.optional(number(0, 600, 'minutes')),
+  mostKgPerM2: z.optional(positive(1000, 'kg/m²')),
+};
+const { bed: _bed, on: _on, massKg: _mass, volumeL: _volume, batch: _batch, name: _name, ...content } = matter;
+const ownMatter = (kind: 'compost' | 'mulch' | 'solids' | 'cover-crop') =>
+  object({ ...offered, ...content, kind: z.literal(kind) }, 'a source');
+
 const percent = z._default(number(0, 100, '%'), 0);
 const product = object(
   {
@@ -113,6 +126,25 @@ const product = object(
     release: z._default(oneOf(['at-once', 'slow']), 'at-once'),
   },
   'a product',
+);
+
+const label = object(
+  {
+    ...offered,
+    kind: z.literal('product'),
+    nPercent: percent,
+    p2o5Percent: percent,
+    k2oPercent: percent,
+    release: z._default(oneOf(['at-once', 'slow']), 'at-once'),
+  },
+  'a source',
+);
+const source = z.discriminatedUnion(
+  'kind',
+  [ownMatter('compost'), ownMatter('mulch'), ownMatter('solids'), ownMatter('cover-crop'), label],
+  {
+    error: () => says('is not a source', 'an object with name and a kind: compost, mulch, solids, product, cover-crop'),
+  },
 );
 
 const KINDS = 'pour, compost, mulch, solids, product, cover-crop';
@@ -169,6 +201,15 @@ const shape = {
   /** Soil or air, day by day; days that are missing take meanC. */
   temperatures: z.optional(listOf(dayOf, 0, 4000)),
   meanC: z.optional(banded(-10, 40, '°C')),
+  /** With these the answer says how to close what is missing. */
+  sources: z.optional(listOf(source, 0, 200)),
+  limits: z.optional(
+    object(
+      { money: z.optional(number(0, 1_000_000, '')), minutes: z.optional(number(0, 1_000_000, 'minutes')) },
+      'limits',
+    ),
+  ),
+  aim: z._default(oneOf(['least-cost', 'least-purchase']), 'least-cost'),
 };
 
 export const ledgerSchema = z.strictObject(shape).check(
@@ -181,6 +222,11 @@ export const ledgerSchema = z.strictObject(shape).check(
     for (const [i, { name }] of told.beds.entries()) {
       if (names.has(name)) fault(['beds', i, 'name'], says('stands twice', 'each bed once'), name);
       names.add(name);
+    }
+    const offers = new Set<string>();
+    for (const [i, { name }] of (told.sources ?? []).entries()) {
+      if (offers.has(name)) fault(['sources', i, 'name'], says('stands twice', 'each source once'), name);
+      offers.add(name);
     }
     const batches = new Set((told.batches ?? []).map(({ name }) => name));
     for (const [i, one] of told.acts.entries()) {
@@ -216,5 +262,6 @@ function named(names: ReadonlySet<string>, otherwise: string): string {
 }
 
 export type LedgerInput = z.infer<typeof ledgerSchema>;
+export type SourceIn = NonNullable<LedgerInput['sources']>[number];
 export type ActIn = LedgerInput['acts'][number];
 export type BatchIn = NonNullable<LedgerInput['batches']>[number];

@@ -1,6 +1,7 @@
 // The word `ledger`: what each bed needed, what it was given and by what, what is missing or too much, and the share the
 // liquid brought. Schema, call and result; the same for form and command line.
 
+import type { Solve } from '#engine/ground/cover/program.ts';
 import { readCrops } from '#engine/ground/crop-names.ts';
 import { cropOf, ownCrop } from '#engine/ground/crops.ts';
 import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
@@ -9,6 +10,7 @@ import { workLedger } from '#engine/working/ledger.ts';
 import type { Working } from '#engine/working/working.ts';
 import { momentOf } from '#journal/moment.ts';
 import { type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from './ledger-answer.ts';
+import { coverOf } from './ledger-cover.ts';
 import { type LedgerInput, ledgerSchema } from './ledger-input.ts';
 import { suppliesOf } from './ledger-supply.ts';
 import { type Problem, read } from './problem.ts';
@@ -55,11 +57,19 @@ function residuesOf(bed: LedgerInput['beds'][number]): Range | undefined {
   return left.length === 0 ? undefined : point(left.reduce((total, one) => total + one, 0) / before.length);
 }
 
-/** What the ground got: any input in, the contract's answer or all its problems out. */
-export function ledger(input: unknown): Answer {
+/**
+ * What the ground got, and with sources told how to close the rest: any input in, the contract's answer or all its
+ * problems out.
+ * @param solve the linear solver, needed where sources are told
+ */
+export function ledger(input: unknown, solve?: Solve): Answer {
   const checked = read(ledgerSchema, input);
   if (!checked.ok) return checked;
-  return { ok: true, value: ledgerResult(askedOf(checked.value, checked.unread)).value };
+  const asked = askedOf(checked.value, checked.unread);
+  const { value } = ledgerResult(asked);
+  const degreeDays = asked.warmth(asked.period.fromDay, asked.period.toDay);
+  const cover = coverOf({ beds: value.beds, input: checked.value, degreeDays, solve });
+  return { ok: true, value: cover === undefined ? value : { ...value, cover } };
 }
 
 /** The workings of every figure of the answer; none when the input has problems. */

@@ -97,6 +97,24 @@ const ledgerDressing = fc.record({
   cn: maybe(within(1, 1000)),
   dugIn: maybe(fc.boolean()),
 });
+const ledgerSource = (name: string) =>
+  fc.oneof(
+    fc.record({
+      name: fc.constant(name),
+      kind: oneOf('compost', 'mulch', 'solids', 'cover-crop'),
+      haveKg: within(0, 200),
+      mostKgPerM2: maybe(within(0.1, 20)),
+      minutesPerKg: maybe(within(0, 10)),
+    }),
+    fc.record({
+      name: fc.constant(name),
+      kind: fc.constant('product'),
+      nPercent: within(0, 46),
+      p2o5Percent: within(0, 20),
+      costPerKg: maybe(within(0, 50)),
+      packKg: maybe(within(0.5, 25)),
+    }),
+  );
 const ledgerProduct = fc.record({
   ...onBed,
   kind: fc.constant('product'),
@@ -223,6 +241,9 @@ const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
     from: fc.constant('2026-04-01'),
     to: oneOf('2026-04-01', '2026-05-20', '2026-10-31'),
     meanC: maybe(within(-10, 40)),
+    sources: maybe(fc.tuple(ledgerSource('first'), ledgerSource('second'))),
+    limits: maybe(fc.record({ money: maybe(within(0, 500)), minutes: maybe(within(0, 5000)) })),
+    aim: maybe(oneOf('least-cost', 'least-purchase')),
   }),
 };
 

@@ -15,7 +15,7 @@ const ALL = ['n', 'p', 'k'] as const;
 
 /** Grams below a kilogram, one decimal below ten. */
 function mass(massKg: number): string {
-  if (massKg < 1) return withUnit(massKg * 1000, 'g', 0);
+  if (massKg < 0.9995) return withUnit(massKg * 1000, 'g', 0);
   return withUnit(massKg, 'kg', massKg < 10 ? 1 : 0);
 }
 
@@ -117,7 +117,7 @@ function noMore(
   uses: readonly Use[],
 ): string {
   const on = uses.filter((use) => use.bed === bed && kept.includes(use.source));
-  if (on.length === 0) return `no ${listed(kept.map(({ name }) => name))} there, ${mass(0)}`;
+  if (on.length === 0) return `no ${listed(kept.map(({ name }) => name)).replace(' and ', ' or ')} there, ${mass(0)}`;
   const total = on.reduce((sum, { massKg }) => sum + massKg, 0);
   return `no more ${listed(on.map(({ source }) => source.name))} there than ${mass(total)}`;
 }

@@ -97,6 +97,11 @@ export interface LedgerSaid {
     readonly missingG: Elements;
     readonly liquidSharePercent: Shares;
   };
+  readonly cover?: {
+    readonly says: readonly string[];
+    readonly binds: readonly string[];
+    readonly notKnown: readonly string[];
+  };
 }
 
 const SYMBOLS = ['n', 'p', 'k'] as const;
@@ -113,6 +118,7 @@ export function sayLedger(said: LedgerSaid): readonly string[] {
     ]),
     `The plot, beds with a known need: needs ${amounts(said.plot.needG)}; all beds got ${amounts(said.plot.givenG)}; missing ${amounts(said.plot.missingG)}.`,
     ...shares(said.plot.liquidSharePercent, 'The plot'),
+    ...(said.cover === undefined ? [] : [...said.cover.says, ...said.cover.binds, ...said.cover.notKnown]),
   ];
 }
 
