@@ -6,7 +6,7 @@ import type { Page } from '@playwright/test';
 export async function openSheet(page: Page): Promise<void> {
   await page.goto('/weigh-in');
   // The sheet is fetched: until then its place is told to be opening, without a heading.
-  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.locator('h1').waitFor({ state: 'attached' });
 }
 
 /** Puts a lot of scraps in by its id, and types its weight. */
