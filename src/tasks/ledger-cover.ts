@@ -49,7 +49,7 @@ export function coverOf(of: {
   if (of.solve === undefined) throw new Error('coverOf: no solver was handed in');
   const answer = planCover(
     {
-      beds: of.beds.map(bedOf),
+      beds: of.beds.map(coverBedOf),
       sources: sources.map((source) => sourceOf(source, of.degreeDays)),
       ...(limits && { limits }),
       aim,
@@ -80,7 +80,8 @@ export function coverOf(of: {
   };
 }
 
-function bedOf({ name, areaM2, needG, givenG, missingG, soil }: LedgerBedResult): CoverBed {
+/** A bed of the ledger as the cover takes it: what it misses, and what P and K may still come. */
+export function coverBedOf({ name, areaM2, needG, givenG, missingG, soil }: LedgerBedResult): CoverBed {
   const known = <T>(grams: Readonly<Partial<Record<'n' | 'p' | 'k', T | null>>>): Partial<Record<'n' | 'p' | 'k', T>> =>
     Object.fromEntries(Object.entries(grams).flatMap(([element, one]) => (one === null ? [] : [[element, one]])));
   const needed = known({ n: needG.n?.likely ?? null, p: needG.p?.likely ?? null, k: needG.k?.likely ?? null });

@@ -10,6 +10,8 @@ import { counted, figure, withUnit } from '../figures.ts';
 
 /** The nutrients as a grower says them. */
 export const nutrientNames: Readonly<Record<Nutrient, string>> = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' };
+/** Where no plan was found. */
+export const noCover = 'No plan could be worked out for what is missing. The sums of each bed stand as they are.';
 const letters: Readonly<Record<Nutrient, string>> = { n: 'N', p: 'P', k: 'K' };
 const ALL = ['n', 'p', 'k'] as const;
 
