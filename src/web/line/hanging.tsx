@@ -24,6 +24,12 @@ export function Hanging(props: { readonly view: LineView }) {
         )}
       </For>
       <li>
+        <A href="/heap">
+          <b>{hanging.heap.name}</b>
+          <span>{hanging.heap.note}</span>
+        </A>
+      </li>
+      <li>
         <A href="/record">
           <b>{hanging.record.name}</b>
           <span>{hanging.record.note(props.view.lastFileOn, props.view.today)}</span>

@@ -291,6 +291,7 @@ export const hanging = {
   got: { name: 'What beds got', note: 'not yet here' },
   season: { name: 'Season', note: 'not yet here' },
   trial: { name: 'Trial', note: 'not yet here' },
+  heap: { name: 'The heap', note: 'what is in it, its heat, and what it wants next' },
   record: { name: 'Record', note: (on: string | null | undefined, today: string) => fileNote(on, today) },
   plot: {
     name: 'Plot',
