@@ -3,7 +3,6 @@
 
 import { describe, expect, it } from 'vitest';
 import type { CoverInput, CoverSource } from '#engine/ground/cover/input.ts';
-import { elementsOfLabel } from '#engine/ground/cover/label.ts';
 import { type CoverPlan, planCover } from '#engine/ground/cover/plan.ts';
 import { mulchFraction, waysOf } from '#engine/ground/cover/ways.ts';
 import { point, range, scale } from '#engine/quantity/range.ts';
@@ -35,12 +34,11 @@ const clippings: CoverSource = {
   fresh: true,
   unit: { one: 'bucket', many: 'buckets', massKg: 3 },
 };
-const label = elementsOfLabel({ nPercent: 10, p2o5Percent: 0, k2oPercent: 0 });
 const hornMeal: CoverSource = {
   id: 'horn-meal',
   name: 'horn meal',
   kind: 'bought-organic',
-  perKg: { nG: range(70, 80, 90), pG: point(label.pGPerKg), kG: point(label.kGPerKg), saltG: 0 },
+  perKg: { nG: range(70, 80, 90), pG: point(0), kG: point(0), saltG: 0 },
   costPerKg: 4,
   packKg: 1,
 };

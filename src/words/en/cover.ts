@@ -3,9 +3,10 @@
 
 import type { BedNutrient, Buy, Use } from '#engine/ground/cover/amounts.ts';
 import type { Bind, OneMore } from '#engine/ground/cover/binds.ts';
-import type { CoverBed, CoverSource, Nutrient, SpokenUnit } from '#engine/ground/cover/input.ts';
+import type { CoverBed, CoverSource, SpokenUnit } from '#engine/ground/cover/input.ts';
 import type { Hindrance, OpenGap } from '#engine/ground/cover/open.ts';
 import type { CoverPlan, NotKnown } from '#engine/ground/cover/plan.ts';
+import type { Nutrient } from '#engine/ground/need.ts';
 import { counted, figure, withUnit } from '../figures.ts';
 
 /** The nutrients as a grower says them. */

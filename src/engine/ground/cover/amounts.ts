@@ -1,16 +1,8 @@
 // Reads an answer of the solver back into kilograms: what goes on which bed, what is bought, what is still short, and
 // how much of a limit is used up. Which limits hold the plan is binds.ts.
 
-import {
-  bringsGPerKg,
-  type CoverBed,
-  type CoverInput,
-  type CoverSource,
-  missingG,
-  NUTRIENTS,
-  type Nutrient,
-  type Outlook,
-} from './input.ts';
+import { NUTRIENTS, type Nutrient } from '../need.ts';
+import { bringsGPerKg, type CoverBed, type CoverInput, type CoverSource, missingG, type Outlook } from './input.ts';
 import { minutesPerKg } from './model.ts';
 import type { Staged } from './stages.ts';
 

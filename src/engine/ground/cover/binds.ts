@@ -1,8 +1,9 @@
 // What holds a plan back: limits that are used up and have a price, and what one more of a stock, of money or of time
 // would do, found by solving once more with one more of it.
 
+import { NUTRIENTS, type Nutrient } from '../need.ts';
 import { balanceOf, buysOf, minutesOf, usesOf } from './amounts.ts';
-import { bringsGPerKg, type CoverBed, type CoverInput, type CoverSource, NUTRIENTS, type Nutrient } from './input.ts';
+import { bringsGPerKg, type CoverBed, type CoverInput, type CoverSource } from './input.ts';
 import type { Change, RowTag } from './model.ts';
 import type { Solve } from './program.ts';
 import { type Staged, solveStages } from './stages.ts';

@@ -2,10 +2,7 @@
 // come from (need, supply, label, stock) is the affair of whoever asks. The programme made of it stands in model.ts.
 
 import type { Range } from '../../quantity/range.ts';
-
-/** The three nutrients that are covered. */
-export type Nutrient = 'n' | 'p' | 'k';
-export const NUTRIENTS: readonly Nutrient[] = ['n', 'p', 'k'];
+import type { Nutrient } from '../need.ts';
 
 /** One bed over the season. */
 export interface CoverBed {

@@ -1,6 +1,7 @@
 // The cover as a linear programme: kilograms of each source on each bed, and grams still short. Which of its answers is
 // wanted, first the least shortfall, then the least cost, then the least work, is stages.ts.
 
+import { NUTRIENTS, type Nutrient } from '../need.ts';
 import {
   bringsGPerKg,
   type CoverBed,
@@ -8,8 +9,6 @@ import {
   type CoverSource,
   missingG,
   mostGPerKg,
-  NUTRIENTS,
-  type Nutrient,
   type Outlook,
 } from './input.ts';
 import { addRow, noRows, type RowList } from './program.ts';

@@ -2,17 +2,10 @@
 // what holds it back. Sentences stand in words/en/cover.ts; the solver is handed in.
 
 import { point, type Range } from '../../quantity/range.ts';
+import { NUTRIENTS, type Nutrient } from '../need.ts';
 import { type BedNutrient, type Buy, balanceOf, buysOf, minutesOf, type Use, usesOf } from './amounts.ts';
 import { type Bind, bindsOf } from './binds.ts';
-import {
-  type CoverBed,
-  type CoverInput,
-  type CoverSource,
-  missingG,
-  mostGPerKg,
-  NUTRIENTS,
-  type Nutrient,
-} from './input.ts';
+import { type CoverBed, type CoverInput, type CoverSource, missingG, mostGPerKg } from './input.ts';
 import { kept } from './model.ts';
 import { type OpenGap, openGaps } from './open.ts';
 import type { Solution, Solve } from './program.ts';

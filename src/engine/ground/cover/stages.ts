@@ -1,7 +1,8 @@
 // Which answer of the cover is wanted: first the least shortfall, among those the least cost (or the least bought),
 // among those the least work. Each stage is solved by itself, and its value is kept as a row for the next.
 
-import { type CoverInput, missingG, type Nutrient, type Outlook } from './input.ts';
+import type { Nutrient } from '../need.ts';
+import { type CoverInput, missingG, type Outlook } from './input.ts';
 import { type Change, type ColumnTag, type CoverModel, coverModel, minutesPerKg } from './model.ts';
 import { addRow, type LinearProgram, type RowList, type Solution, type Solve } from './program.ts';
 
