@@ -4,19 +4,6 @@ import { createMemo, For, Show } from 'solid-js';
 import { bottleFill, bottlePath, bottleScale, bottleShape, bottleWidth } from './bottle-geometry.ts';
 import { fillOf } from './hatches.tsx';
 
-/** The hatch of liquid feed; once on a sheet that shows any. */
-export function FeedHatch() {
-  return (
-    <svg class="defs" width="0" height="0" aria-hidden="true">
-      <defs>
-        <pattern id="h-bottled-feed" width="16" height="6" patternUnits="userSpaceOnUse">
-          <path class="h2" d="M0 3H9M12 3H13.4" />
-        </pattern>
-      </defs>
-    </svg>
-  );
-}
-
 export interface BottleRowProps {
   /** Litres in each. */
   readonly eachL: readonly number[];
@@ -91,7 +78,7 @@ export function BottleRow(props: BottleRowProps) {
                 <path
                   class={props.past ? 'over' : 'layer'}
                   d={bottleFill(stand, litres)}
-                  fill={props.past ? fillOf('over') : 'url(#h-bottled-feed)'}
+                  fill={props.past ? fillOf('over') : fillOf('bottled-feed')}
                 />
               </Show>
               <path class={litres > 0 ? 'outline' : 'edge waiting'} d={bottlePath(stand)} />

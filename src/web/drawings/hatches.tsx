@@ -100,6 +100,11 @@ const TEXTURES: Readonly<Record<string, () => JSX.Element>> = {
       <path class="h" d="M0 2.5H5M2.5 0V5" />
     </pattern>
   ),
+  'bottled-feed': () => (
+    <pattern id="h-bottled-feed" width="16" height="6" patternUnits="userSpaceOnUse">
+      <path class="h2" d="M0 3H9M12 3H13.4" />
+    </pattern>
+  ),
   window: () => (
     <pattern id="h-window" width="4" height="4" patternUnits="userSpaceOnUse">
       <path class="h2" d="M0 2H4" />

@@ -13,7 +13,6 @@ import { shapeNames } from '#words/en/weigh-in-labels.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
-import { FeedHatch } from '../drawings/bottle-row.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { habitsOf } from '../parts/typed.ts';
 import { TypedField } from '../parts/typed-field.tsx';
@@ -157,7 +156,6 @@ export function FillScreen() {
       number={SHEET_NUMBER}
       scale={answer() && denominator() !== undefined ? fillSheet.scale(denominator() ?? 1) : undefined}
     >
-      <FeedHatch />
       <Show when={pegged()} keyed>
         {(facts) => <Pegged pegged={facts} onAnother={() => setPegged(undefined)} />}
       </Show>

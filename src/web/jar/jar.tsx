@@ -9,7 +9,6 @@ import { jarSheet } from '#words/en/jar.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
-import { FeedHatch } from '../drawings/bottle-row.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { habitsOf, NO_TEXT, readTyped } from '../parts/typed.ts';
 import { type Countries, TypedField } from '../parts/typed-field.tsx';
@@ -66,7 +65,6 @@ export function JarScreen() {
 
   return (
     <Sheet title={titles.unknownJar} here="bottle" number={10}>
-      <FeedHatch />
       <p class="say">
         <b>{jarSheet.verdict}</b>
       </p>

@@ -5,7 +5,7 @@ import { For } from 'solid-js';
 import type { LineView } from '#tasks/plot/line.ts';
 import { hanging } from '#words/en/line.ts';
 
-const WAITING = [hanging.got, hanging.season, hanging.trial] as const;
+const WAITING = [hanging.season, hanging.trial] as const;
 const PRINTS = [
   { to: '/print/tags', word: hanging.print.tags },
   { to: '/print/can', word: hanging.print.can },
@@ -15,6 +15,12 @@ const PRINTS = [
 export function Hanging(props: { readonly view: LineView }) {
   return (
     <ul class="hang" aria-label={hanging.list}>
+      <li>
+        <A href="/got">
+          <b>{hanging.got.name}</b>
+          <span>{hanging.got.note}</span>
+        </A>
+      </li>
       <For each={WAITING}>
         {({ name, note }) => (
           <li>

@@ -12,7 +12,6 @@ import { emptiedLine, leftDoubt, leftWords, roundLine, shelfSheet, strengthLine 
 import { scaleText } from '#words/en/weigh-in.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
-import { FeedHatch } from '../drawings/bottle-row.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { How } from '../parts/how.tsx';
 import '../styles/weigh-in.css';
@@ -34,7 +33,6 @@ export function ShelfScreen() {
   };
   return (
     <Sheet title={titles.shelf} aside={sayDate(record.today())} here="bottle" number={SHEET_NUMBER} scale={scale()}>
-      <FeedHatch />
       <Show when={view().bottles.length > 0} fallback={<EmptyShelf />}>
         <p class="say">
           <b>{leftWords(view().leftL).figure}</b> {leftWords(view().leftL).rest}

@@ -19,7 +19,6 @@ import { pegDay, strainSheet, sumLine } from '#words/en/straining.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
-import { FeedHatch } from '../drawings/bottle-row.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import { How } from '../parts/how.tsx';
@@ -233,7 +232,6 @@ function StrainForm(props: {
       here="bottle"
       number={SHEET_NUMBER}
     >
-      <FeedHatch />
       <div ref={setPlace} />
       <Show
         when={!onlyBottles() || waitsL() > 0}

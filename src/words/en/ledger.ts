@@ -145,7 +145,8 @@ function shares(percent: Shares, name: string): readonly string[] {
 
 /** A share with its range; where the low end of the need is nothing, there is no upper end. */
 export function sharePercent({ low, likely, high }: Share): string {
-  const places = digits(likely);
+  // A share is an estimate within half or twice: more places would claim more.
+  const places = likely === 0 || likely >= 10 ? 0 : likely >= 1 ? 1 : 2;
   if (high !== null) return band({ low, likely, high }, '%', places);
   return `${withUnit(likely, '%', places)} (${figure(low, places)} or more)`;
 }

@@ -288,7 +288,7 @@ export function handsSaid(count: number): string {
 /** The list that hangs below the line. */
 export const hanging = {
   list: 'Below the line',
-  got: { name: 'What beds got', note: 'not yet here' },
+  got: { name: 'What beds got', note: 'what each needs, was given and lacks' },
   season: { name: 'Season', note: 'not yet here' },
   trial: { name: 'Trial', note: 'not yet here' },
   heap: { name: 'The heap', note: 'what is in it, its heat, and what it wants next' },
