@@ -16,6 +16,9 @@ const SHEETS = [
   '/shelf/unknown',
   '/can',
   '/pick',
+  '/weather',
+  '/heap',
+  '/got',
   '/record',
 ];
 const OF_A_PEG = ['', '/look', '/strain'];

@@ -102,6 +102,7 @@ test('on every sheet all stops stand open, of the rest at most two, and nothing 
   const beds = await page.locator('.bed-row').evaluateAll((all) => all.map((one) => one.getAttribute('href')));
   const sheets = [
     ...['/plot', '/scraps', '/weigh-in', '/two-cases', '/fill', '/shelf', '/shelf/unknown', '/can', '/pick', '/record'],
+    ...['/weather', '/heap', '/got'],
     ...pegs.flatMap((peg) => [peg, `${peg}/look`, `${peg}/strain`]),
     ...beds,
   ];
