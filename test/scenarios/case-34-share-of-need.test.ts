@@ -71,7 +71,7 @@ describe('a season of 20 pours of 50 mL on 100 square feet', () => {
   it('is told as a percentage, and neither "feeds" nor "replaces" stands beside it', () => {
     const value = season({ litres: 1, n: 0.8, k: 1.5 });
     const said = [...sayLedger(value), ...value.cautions.map(({ text }) => text)].join('\n');
-    expect(said).toMatch(/the liquid brought 0\.718\u00a0% of the nitrogen/);
+    expect(said).toMatch(/the liquid brought 0\.72\u00a0% of the nitrogen/);
     expect(said).not.toMatch(/\bfeeds\b|\breplaces\b/);
   });
 });
