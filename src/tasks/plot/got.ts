@@ -1,13 +1,12 @@
 // What the beds got, as a sheet draws it: for one nutrient every bed in walking order with its need and what was given, by
 // kind, on one scale; the liquid by itself with its share of the need. The sums are the ledger's.
 
+import type { Nutrient } from '#engine/ground/need.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Caution } from '../caution.ts';
 import type { LedgerBedResult, LedgerResult, SharePercent } from '../ledger-answer.ts';
 import { plotLedger } from './ledger.ts';
-
-export type Nutrient = 'n' | 'p' | 'k';
 
 /** A stretch of a bar, as fractions of the widest. */
 export interface GotPiece {

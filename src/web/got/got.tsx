@@ -3,7 +3,8 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { type GotBed, type GotView, gotSums, gotView, type Nutrient, yearSoFar } from '#tasks/plot/got.ts';
+import type { Nutrient } from '#engine/ground/need.ts';
+import { type GotBed, type GotView, gotSums, gotView, yearSoFar } from '#tasks/plot/got.ts';
 import { explainPlotLedger } from '#tasks/plot/ledger.ts';
 import { got, gotAlternative, sayBed, sayGrams } from '#words/en/got.ts';
 import { sharePercent } from '#words/en/ledger.ts';

@@ -8,6 +8,7 @@ import { sheet } from '#words/en/weigh-in-labels.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { CautionList } from '../parts/caution-list.tsx';
+import { PlainField } from '../parts/plain-field.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 
 const COUNTS = ['potCount', 'sownCount', 'germinatedCount', 'deformedCount'] as const;
@@ -64,7 +65,8 @@ export function BeansRead(props: { readonly lot: string }) {
             onInput={(event) => change({ sownOn: event.currentTarget.value })}
           />
         </div>
-        <CountField
+        <PlainField
+          numeric
           id={id('leaves')}
           label={beans.leaves}
           value={draft().leaves}
@@ -76,7 +78,8 @@ export function BeansRead(props: { readonly lot: string }) {
               <legend>{kind === 'test' ? beans.testPots : beans.controlPots}</legend>
               <For each={COUNTS}>
                 {(count) => (
-                  <CountField
+                  <PlainField
+                    numeric
                     id={id(`${kind}-${count}`)}
                     label={beans.counts[count]}
                     value={draft()[kind][count]}
@@ -116,27 +119,6 @@ export function BeansRead(props: { readonly lot: string }) {
         model={{ workings: () => (asked() ? verdict()?.workings : undefined), closeWhy: () => setAsked(false) }}
       />
     </details>
-  );
-}
-
-function CountField(props: {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly onText: (text: string) => void;
-}) {
-  return (
-    <div class="field">
-      <label for={props.id}>{props.label}</label>
-      <input
-        id={props.id}
-        class="entry plain"
-        inputmode="numeric"
-        autocomplete="off"
-        value={props.value}
-        onInput={(event) => props.onText(event.currentTarget.value)}
-      />
-    </div>
   );
 }
 

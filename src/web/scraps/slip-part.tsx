@@ -1,11 +1,12 @@
 // The questions of a source slip, one block of answers for each that this lot needs.
 
-import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { createMemo, For, type JSX, Match, Switch } from 'solid-js';
 import type { SlipQuestion, SlipTold } from '#tasks/plot/slip-questions.ts';
 import { slipAsks } from '#tasks/plot/slip-questions.ts';
 import { answers, asked, stock } from '#words/en/scraps-stock.ts';
 import { useRecord } from '../app/context.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { PlainField } from '../parts/plain-field.tsx';
 
 /** A word list as the choice rows take it. */
 function pairs<Word extends string>(names: Readonly<Record<Word, string>>, only?: readonly Word[]) {
@@ -30,7 +31,7 @@ export function SlipPart(props: {
       {(question) => (
         <Switch>
           <Match when={question === 'name'}>
-            <TextField
+            <PlainField
               id={id('plant')}
               label={props.told.material === 'other' ? stock.plant : stock.plants}
               hint={stock.plantHint}
@@ -59,7 +60,7 @@ export function SlipPart(props: {
                 onInput={(event) => props.onTell({ treatedOn: event.currentTarget.value || undefined })}
               />
             </div>
-            <TextField
+            <PlainField
               id={id('with')}
               label={stock.treatedWith}
               value={props.told.treatedWith ?? ''}
@@ -80,32 +81,5 @@ export function SlipPart(props: {
         </Switch>
       )}
     </For>
-  );
-}
-
-function TextField(props: {
-  readonly id: string;
-  readonly label: string;
-  readonly hint?: string;
-  readonly value: string;
-  readonly onText: (text: string) => void;
-}) {
-  return (
-    <div class="field">
-      <label for={props.id}>{props.label}</label>
-      <input
-        id={props.id}
-        class="entry plain"
-        autocomplete="off"
-        value={props.value}
-        aria-describedby={props.hint === undefined ? undefined : `${props.id}-hint`}
-        onInput={(event) => props.onText(event.currentTarget.value)}
-      />
-      <Show when={props.hint}>
-        <p class="note" id={`${props.id}-hint`}>
-          {props.hint}
-        </p>
-      </Show>
-    </div>
   );
 }

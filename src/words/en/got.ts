@@ -1,11 +1,10 @@
 // What the beds got, in plain English: the sheet's own words, and a sentence for each bed.
 
+import type { Nutrient } from '#engine/ground/need.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { band } from '../figures.ts';
 import { sayDate } from './app.ts';
 import { sharePercent } from './ledger.ts';
-
-type Nutrient = 'n' | 'p' | 'k';
 
 const NAMES: Readonly<Record<Nutrient, string>> = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' };
 const KINDS: Readonly<Record<string, string>> = {
