@@ -1,28 +1,20 @@
-// The store in the browser: IndexedDB, every write strict, so that an acknowledged entry is on the disk. Entries (new ones as
-// rows, old ones in packs), photos and device facts have object stores of their own. A second tab hears of what was kept; a tab with an older program gives way to
-// a newer one. What goes wrong gets a name (failure.ts), and leaves nothing half.
+// The store in the browser: IndexedDB, every write strict, so that an acknowledged entry is on the disk, and in a second place
+// beside it where there is one (copy.ts). A second tab hears of what was kept; a tab with an older program gives way to a
+// newer one. What goes wrong gets a name (failure.ts), and leaves nothing half.
 
-import { type DBSchema, type IDBPDatabase, type IDBPTransaction, type OpenDBCallbacks, openDB } from 'idb';
 import type { Kept } from '#journal/entry.ts';
+import { catchUp, countWrite, dropCopy, openCopy, restore } from './copy.ts';
 import { failureOf } from './failure.ts';
 import { checked, isNew } from './gate.ts';
-import { addKept, PACK_SIZE, type Pack, packOf, type ReadRow, type Row, rowsOf, stretches } from './packs.ts';
-import { photoOf } from './photos.ts';
-import { type Photo, type Since, type Store, StoreFailure } from './store.ts';
+import { addKept, PACK_SIZE, type ReadRow } from './packs.ts';
+import { forgetPlot, keptUnder, pack } from './rows.ts';
+import { type Since, type Store, StoreFailure } from './store.ts';
+import { type Database, openTables, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
 
 export const STORE_VERSION = 1;
 const NAME = 'tilthwright';
 /** Packs asked for together: enough for one way to the disk and back, few enough that opening them need not wait for all. */
 const PACKS_AT_ONCE = 5;
-
-interface Tables extends DBSchema {
-  entries: { key: number; value: Row; indexes: { id: string; plot: string } };
-  packs: { key: number; value: Pack };
-  /** The pack an entry is in, by the entry's id. */
-  packed: { key: string; value: number };
-  photos: { key: string; value: Photo };
-  facts: { key: string; value: unknown };
-}
 
 export type Opened =
   | { readonly ok: true; readonly store: Store }
@@ -40,29 +32,32 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
   const blocked = new Promise<Opened>((resolve) => {
     giveUp = resolve;
   });
-  const openAs: OpenDBCallbacks<Tables> = {
-    upgrade,
+  const openAs = {
+    name,
+    version,
     blocked: () => giveUp({ ok: false, why: 'blocked' }),
-    blocking: (_, __, event) => {
-      // A newer program wants to open: what is kept is kept, and this tab must be loaded anew.
+    givingWay: () => {
+      // What is kept is kept, and this tab must be loaded anew.
       stopped = 'outdated';
-      (event.target as IDBDatabase).close();
     },
     terminated: () => {
       stopped ??= 'closed';
     },
   };
   // Inside a promise: where nothing may be kept, some browsers throw before there is a request.
-  const opening = Promise.resolve().then(() => openDB<Tables>(name, version, openAs));
+  const opening = Promise.resolve().then(() =>
+    bothPlaces(openTables({ ...openAs, factory: indexedDB }), openCopy(name, version)),
+  );
   const opened = opening.then(
-    (db): Opened => ({
+    ({ db, copy }): Opened => ({
       ok: true,
-      store: storeOn(
+      store: storeOn({
         db,
+        copy,
         name,
-        () => stopped,
-        (why) => (stopped ??= why),
-      ),
+        stopped: () => stopped,
+        stop: (why) => (stopped ??= why),
+      }),
     }),
     (cause): Opened => {
       const { why } = failureOf(cause);
@@ -77,24 +72,32 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
   return first;
 }
 
-/** From each version to the next; a store of any age takes the same road. */
-function upgrade(db: IDBPDatabase<Tables>, from: number): void {
-  if (from < 1) {
-    const entries = db.createObjectStore('entries', { keyPath: 'seq', autoIncrement: true });
-    entries.createIndex('id', 'id', { unique: true });
-    entries.createIndex('plot', 'plot');
-    db.createObjectStore('packs', { keyPath: 'last' });
-    db.createObjectStore('packed');
-    db.createObjectStore('photos', { keyPath: 'id' });
-    db.createObjectStore('facts');
+/** Both places, the first filled from the second where it had lost all; where that fails neither stays open. */
+async function bothPlaces(
+  first: Promise<Database>,
+  second: Promise<Database | undefined>,
+): Promise<{ readonly db: Database; readonly copy: Database | undefined }> {
+  try {
+    const [db, copy] = [await first, await second];
+    if (copy !== undefined) await restore(db, copy);
+    return { db, copy };
+  } catch (cause) {
+    for (const place of [first, second]) void place.then((db) => db?.close()).catch(() => undefined);
+    throw cause;
   }
 }
 
-type TableName = 'entries' | 'packs' | 'packed' | 'photos' | 'facts';
-const RECORD = ['entries', 'packs', 'packed'] as const;
 type Stopped = 'outdated' | 'closed' | undefined;
 
-function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped, stop: (why: 'closed') => void): Store {
+interface Places {
+  readonly db: Database;
+  readonly copy: Database | undefined;
+  readonly name: string;
+  readonly stopped: () => Stopped;
+  readonly stop: (why: 'closed') => void;
+}
+
+function storeOn({ db, copy, name, stopped, stop }: Places): Store {
   const channel = new BroadcastChannel(`${name}:kept`);
   const watchers = new Set<() => void>();
   const tell = () => {
@@ -114,26 +117,37 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
         : new StoreFailure(now, 'the store was closed while at work', { cause });
     }
   };
-  /** Runs one strict write; resolves once it is on the disk, and aborts it whole where anything fails. */
+  /** Whether the second place takes what the first takes; once it lacks a write, it is made anew at the next opening. */
+  let copies = copy !== undefined;
+  const behind = () => {
+    copies = false;
+  };
+  /** Settled once the second place is equal to the first; what is written meanwhile follows after. */
+  const caughtUp = copy === undefined ? Promise.resolve() : catchUp(db, copy).catch(behind);
+  /** Writes in the first place, then in the second. */
   const write = <T>(tables: readonly TableName[], work: (tx: WriteTx) => Promise<T>): Promise<T> =>
     guarded(async () => {
-      const tx = db.transaction([...tables], 'readwrite', { durability: 'strict' });
-      // Heard at once: an abort must not count as unheard while the work is still awaited.
-      const done = tx.done.then(
-        () => undefined,
-        (cause: unknown) => ({ cause }),
-      );
-      let result: T;
-      try {
-        result = await work(tx);
-      } catch (cause) {
-        if (tx.error === null) tryAbort(tx);
-        await done;
-        throw tx.error ?? cause;
-      }
-      const failed = await done;
-      if (failed !== undefined) throw failed.cause;
+      const counted = async (tx: WriteTx) => {
+        const result = await work(tx);
+        await countWrite(tx);
+        return result;
+      };
+      const all = [...new Set<TableName>([...tables, 'facts'])];
+      const result = await strictWrite(db, all, counted);
+      await caughtUp;
+      if (copies && copy !== undefined) await strictWrite(copy, all, counted).catch(behind);
       return result;
+    });
+  /** Removes in the second place, then in the first: nothing forgotten may come back. */
+  const remove = (tables: readonly TableName[], work: (tx: WriteTx) => Promise<void>): Promise<void> =>
+    guarded(async () => {
+      await caughtUp;
+      if (copies && copy !== undefined) await strictWrite(copy, tables, work);
+      else {
+        copy?.close();
+        await dropCopy();
+      }
+      await strictWrite(db, tables, work);
     });
   /** What arrived after a number, and the number to ask with next. Packs are opened as they come, while the next are read. */
   const readAfter = async (cursor: number): Promise<Since> => {
@@ -150,7 +164,7 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
     await Promise.all(reading);
     for (const { kept } of loose) entries.push(kept);
     // Asked for but not waited for: every later call waits its turn behind it, and where it fails the rows stay.
-    if (loose.length >= PACK_SIZE) void write(RECORD, pack).catch(() => undefined);
+    if (loose.length >= PACK_SIZE) void guarded(() => strictWrite(db, RECORD, pack)).catch(() => undefined);
     return { entries, cursor: (loose as ReadRow[]).at(-1)?.seq ?? lasts.at(-1) ?? cursor };
   };
   const heard = () => {
@@ -176,7 +190,7 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
     since: (cursor) => guarded(() => readAfter(cursor)),
     async forget(plot) {
       const tables = [...RECORD, 'photos', 'facts'] as const;
-      await write(tables, async (tx) => {
+      await remove(tables, async (tx) => {
         if (plot === undefined) await Promise.all(tables.map((table) => tx.objectStore(table).clear()));
         else await forgetPlot(tx, plot);
       });
@@ -204,70 +218,7 @@ function storeOn(db: IDBPDatabase<Tables>, name: string, stopped: () => Stopped,
       watchers.clear();
       channel.close();
       db.close();
+      copy?.close();
     },
   };
-}
-
-type WriteTx = IDBPTransaction<Tables, TableName[], 'readwrite'>;
-
-/** What is kept under some ids, loose or packed; each pack is opened once. */
-async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<ReadonlyMap<string, Kept>> {
-  const index = tx.objectStore('entries').index('id');
-  const packed = tx.objectStore('packed');
-  const found = new Map<string, Kept>();
-  const inPacks = new Set<number>();
-  await Promise.all(
-    ids.map(async (id) => {
-      const [row, last] = await Promise.all([index.get(id), packed.get(id)]);
-      if (row !== undefined) found.set(id, row.kept);
-      if (last !== undefined) inPacks.add(last);
-    }),
-  );
-  const wanted = new Set(ids);
-  for (const last of inPacks) {
-    const pack = await tx.objectStore('packs').get(last);
-    for (const { id, kept } of pack === undefined ? [] : rowsOf(pack)) if (wanted.has(id)) found.set(id, kept);
-  }
-  return found;
-}
-
-/** Moves the oldest loose rows into packs. */
-async function pack(tx: WriteTx): Promise<void> {
-  const table = tx.objectStore('entries');
-  for (const rows of stretches((await table.getAll()) as ReadRow[])) {
-    const made = packOf(rows);
-    await Promise.all([
-      tx.objectStore('packs').add(made),
-      ...rows.map(({ id }) => tx.objectStore('packed').add(made.last, id)),
-      table.delete(IDBKeyRange.bound(rows[0]?.seq, made.last)),
-    ]);
-  }
-}
-
-/** Removes the entries of one plot and their photos, from loose rows and packs. */
-async function forgetPlot(tx: WriteTx, plot: string): Promise<void> {
-  const [table, packs, packed] = [tx.objectStore('entries'), tx.objectStore('packs'), tx.objectStore('packed')];
-  const loose = (await table.index('plot').getAll(plot)) as ReadRow[];
-  const gone = [...loose];
-  await Promise.all(loose.map(({ seq }) => table.delete(seq)));
-  for (const one of await packs.getAll()) {
-    const rows = rowsOf(one);
-    const out = rows.filter((row) => row.plot === plot);
-    if (out.length === 0) continue;
-    gone.push(...out);
-    const stay = rows.filter((row) => row.plot !== plot);
-    // Under the number it had: cursors that were given out must go on meaning the same.
-    await (stay.length > 0 ? packs.put({ ...packOf(stay), last: one.last }) : packs.delete(one.last));
-    await Promise.all(out.map(({ id }) => packed.delete(id)));
-  }
-  await Promise.all(gone.flatMap(({ kept }) => photoOf(kept) ?? []).map((id) => tx.objectStore('photos').delete(id)));
-}
-
-/** An abort of what has aborted by itself throws, and that is no news. */
-function tryAbort(tx: WriteTx): void {
-  try {
-    tx.abort();
-  } catch {
-    // Aborted already: the first cause is told.
-  }
 }

@@ -73,6 +73,31 @@ const storeTest = {
   names: async (store: string): Promise<readonly string[]> =>
     names((await (stores.get(store) as Store).all()) as readonly Entry[]),
   photoCount: async (store: string): Promise<number> => (await (stores.get(store) as Store).photoIds()).length,
+  keepFact: (store: string, fact: string, value: unknown): Promise<void> =>
+    (stores.get(store) as Store).setFact(fact, value),
+  fact: (store: string, fact: string): Promise<unknown> => (stores.get(store) as Store).getFact(fact),
+  forget: (store: string, plot?: string): Promise<void> => (stores.get(store) as Store).forget(plot),
+  /** The browser loses the database of a store, and nothing beside it. */
+  lose: (name: string): Promise<void> => {
+    stores.get(name)?.close();
+    return new Promise((resolve, reject) => {
+      const request = indexedDB.deleteDatabase(name);
+      request.onsuccess = () => resolve();
+      request.onerror = () => reject(request.error);
+    });
+  },
+  /** Keeps an entry as an older program did, which knew of no second place. */
+  keepAlone: (name: string, entryName: string): Promise<void> =>
+    new Promise((resolve, reject) => {
+      const request = indexedDB.open(name);
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const tx = request.result.transaction(['entries'], 'readwrite');
+        const kept = entry(entryName);
+        tx.objectStore('entries').add({ id: kept.id, plot: kept.plot, kept });
+        tx.oncomplete = () => resolve(request.result.close());
+      };
+    }),
   /** Resolves with what the store holds once it tells of a change. */
   heard: (store: string): Promise<readonly string[]> =>
     new Promise((resolve) => {

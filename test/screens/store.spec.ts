@@ -64,6 +64,53 @@ test.describe('tabs and reloads', () => {
   });
 });
 
+test.describe('a database the browser lost', () => {
+  const lose = (page: Page) => page.evaluate(() => storeTest.lose('s').then(() => storeTest.open('s')));
+
+  test('comes back with entries, photos and facts, and takes more', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    for (const name of ['leaves', 'peel']) await page.evaluate((one) => storeTest.keep('s', one), name);
+    await page.evaluate(() => storeTest.keepPhoto('s', 1000));
+    await page.evaluate(() => storeTest.keepFact('s', 'device', { id: 'd' }));
+    for (let i = 0; i < 2; i++) expect(await lose(page)).toBe('open');
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'peel']);
+    expect(await page.evaluate(() => storeTest.photoCount('s'))).toBe(1);
+    expect(await page.evaluate(() => storeTest.fact('s', 'device'))).toEqual({ id: 'd' });
+    await page.evaluate(() => storeTest.keep('s', 'more'));
+    await lose(page);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'peel', 'more']);
+  });
+
+  test('comes back without what was forgotten', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    await page.evaluate(() => storeTest.keep('s', 'leaves'));
+    await page.evaluate(() => storeTest.keepFact('s', 'device', { id: 'd' }));
+    await page.evaluate(() => storeTest.forget('s', 'p'));
+    await lose(page);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual([]);
+    expect(await page.evaluate(() => storeTest.fact('s', 'device'))).toEqual({ id: 'd' });
+    await page.evaluate(() => storeTest.forget('s'));
+    await lose(page);
+    expect(await page.evaluate(() => storeTest.fact('s', 'device'))).toBe(undefined);
+  });
+
+  test('comes back with what an older program kept, once a newer one was open', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    await page.evaluate(() => storeTest.keep('s', 'leaves'));
+    await page.evaluate(() => storeTest.keepAlone('s', 'old'));
+    await page.reload();
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    // A write waits until the second place has caught up.
+    await page.evaluate(() => storeTest.keep('s', 'new'));
+    await lose(page);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'old', 'new']);
+  });
+});
+
 test.describe('where nothing can be kept', () => {
   test('a full disk is told, keeps what it held, and takes more once there is room', async ({ page }) => {
     await ready(page);

@@ -1,0 +1,99 @@
+// The tables of a database of the browser, and how one is opened: entries (new ones as rows, old ones in packs), photos and
+// facts have tables of their own. Any database with these tables takes the same upgrades and the same strict writes.
+
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, wrap } from 'idb';
+import type { Pack, Row } from './packs.ts';
+import type { Photo } from './store.ts';
+
+export interface Tables extends DBSchema {
+  entries: { key: number; value: Row; indexes: { id: string; plot: string } };
+  packs: { key: number; value: Pack };
+  /** The pack an entry is in, by the entry's id. */
+  packed: { key: string; value: number };
+  photos: { key: string; value: Photo };
+  facts: { key: string; value: unknown };
+}
+
+export type Database = IDBPDatabase<Tables>;
+export type TableName = 'entries' | 'packs' | 'packed' | 'photos' | 'facts';
+export type WriteTx = IDBPTransaction<Tables, TableName[], 'readwrite'>;
+export const RECORD = ['entries', 'packs', 'packed'] as const;
+
+export interface Opening {
+  readonly factory: IDBFactory;
+  readonly name: string;
+  readonly version: number;
+  /** Another tab has the database with an older program and does not give way. */
+  readonly blocked?: () => void;
+  /** A newer program wants the database; it is closed after this. */
+  readonly givingWay?: () => void;
+  /** The browser closed the database by itself. */
+  readonly terminated?: () => void;
+}
+
+/**
+ * Opens a database, made or upgraded where need be.
+ * @throws what the browser throws
+ */
+export async function openTables(opening: Opening): Promise<Database> {
+  const request = opening.factory.open(opening.name, opening.version);
+  const opened = wrap(request) as Promise<Database>;
+  request.addEventListener('upgradeneeded', ({ oldVersion }) =>
+    upgrade(wrap(request.result) as unknown as Database, oldVersion),
+  );
+  request.addEventListener('blocked', () => opening.blocked?.());
+  const db = await opened;
+  db.addEventListener('close', () => opening.terminated?.());
+  db.addEventListener('versionchange', () => {
+    opening.givingWay?.();
+    db.close();
+  });
+  return db;
+}
+
+/** From each version to the next; a store of any age takes the same road. */
+function upgrade(db: Database, from: number): void {
+  if (from < 1) {
+    const entries = db.createObjectStore('entries', { keyPath: 'seq', autoIncrement: true });
+    entries.createIndex('id', 'id', { unique: true });
+    entries.createIndex('plot', 'plot');
+    db.createObjectStore('packs', { keyPath: 'last' });
+    db.createObjectStore('packed');
+    db.createObjectStore('photos', { keyPath: 'id' });
+    db.createObjectStore('facts');
+  }
+}
+
+/** Runs one strict write; resolves once it is on the disk, and aborts it whole where anything fails. */
+export async function strictWrite<T>(
+  db: Database,
+  tables: readonly TableName[],
+  work: (tx: WriteTx) => Promise<T>,
+): Promise<T> {
+  const tx = db.transaction([...tables], 'readwrite', { durability: 'strict' });
+  // Heard at once: an abort must not count as unheard while the work is still awaited.
+  const done = tx.done.then(
+    () => undefined,
+    (cause: unknown) => ({ cause }),
+  );
+  let result: T;
+  try {
+    result = await work(tx);
+  } catch (cause) {
+    if (tx.error === null) tryAbort(tx);
+    await done;
+    throw tx.error ?? cause;
+  }
+  const failed = await done;
+  if (failed !== undefined) throw failed.cause;
+  return result;
+}
+
+/** An abort of what has aborted by itself throws, and that is no news. */
+function tryAbort(tx: WriteTx): void {
+  try {
+    tx.abort();
+  } catch {
+    // Aborted already: the first cause is told.
+  }
+}
