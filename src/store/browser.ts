@@ -122,8 +122,12 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
   const behind = () => {
     copies = false;
   };
-  /** Settled once the second place is equal to the first; what is written meanwhile follows after. */
-  const caughtUp = copy === undefined ? Promise.resolve() : catchUp(db, copy).catch(behind);
+  let catching: Promise<void> | undefined;
+  /** Settled once the second place is equal to the first; begun after the first reading, which need not wait for it. */
+  const caughtUp = (): Promise<void> => {
+    catching ??= copy === undefined ? Promise.resolve() : catchUp(db, copy).catch(behind);
+    return catching;
+  };
   /** Writes in the first place, then in the second. */
   const write = <T>(tables: readonly TableName[], work: (tx: WriteTx) => Promise<T>): Promise<T> =>
     guarded(async () => {
@@ -134,14 +138,14 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
       };
       const all = [...new Set<TableName>([...tables, 'facts'])];
       const result = await strictWrite(db, all, counted);
-      await caughtUp;
+      await caughtUp();
       if (copies && copy !== undefined) await strictWrite(copy, all, counted).catch(behind);
       return result;
     });
   /** Removes in the second place, then in the first: nothing forgotten may come back. */
   const remove = (tables: readonly TableName[], work: (tx: WriteTx) => Promise<void>): Promise<void> =>
     guarded(async () => {
-      await caughtUp;
+      await caughtUp();
       if (copies && copy !== undefined) await strictWrite(copy, tables, work);
       else {
         copy?.close();
@@ -165,6 +169,7 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
     for (const { kept } of loose) entries.push(kept);
     // Asked for but not waited for: every later call waits its turn behind it, and where it fails the rows stay.
     if (loose.length >= PACK_SIZE) void guarded(() => strictWrite(db, RECORD, pack)).catch(() => undefined);
+    void caughtUp();
     return { entries, cursor: (loose as ReadRow[]).at(-1)?.seq ?? lasts.at(-1) ?? cursor };
   };
   const heard = () => {
