@@ -119,8 +119,13 @@ describe('the season of the demo garden', () => {
     expect(share?.likely).toBeLessThan(1);
   });
 
-  it('leaves the need of the pots open, since nobody told their area, and says which beds it is of', () => {
-    expect(answer.unsized).toEqual(['Pots']);
+  it('counts the pots by the ground inside their rims, so that no bed is left out', () => {
+    expect(answer.unsized).toEqual([]);
+    // 12 pots of 15 L, each as tall as wide: d³ = 4 · 0.015 m³ / π
+    const diameterM = ((4 * 0.015) / Math.PI) ** (1 / 3);
+    const pots = answer.value.beds.find(({ name }) => name === 'Pots');
+    expect(pots?.areaM2).toBeCloseTo((12 * Math.PI * diameterM ** 2) / 4, 9);
+    expect(answer.ids.map((id) => plot.beds.get(id)?.facts.name)).toEqual(answer.value.beds.map(({ name }) => name));
     expect(answer.value.beds.map(({ name }) => name)).toEqual([
       'Gate',
       'Middle',
@@ -128,6 +133,7 @@ describe('the season of the demo garden', () => {
       'Fence',
       'Tunnel',
       'Roots',
+      'Pots',
       'Trial',
     ]);
   });

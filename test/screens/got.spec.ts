@@ -21,7 +21,7 @@ for (const width of [390, 1280]) {
     await expect(gate).toContainText(/The liquid brought 0\.\d\d\u00a0% \(0\.\d\d to 0\.\d\d\) of the need/);
     await expect(gate.locator('svg .hatched')).toHaveCount(1);
     await page.getByText('As a table').click();
-    await expect(page.locator('.got-table tbody tr')).toHaveCount(7);
+    await expect(page.locator('.got-table tbody tr')).toHaveCount(8);
     await page.getByRole('radio', { name: 'Potassium' }).check();
     await expect(gate).toContainText('Needs 43');
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);

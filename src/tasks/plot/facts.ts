@@ -11,6 +11,7 @@ import { canonical } from '#journal/same.ts';
 import { sayDate } from '#words/en/app.ts';
 import { form as words } from '#words/en/plot.ts';
 import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
+import { potDiameterM } from './bed-area.ts';
 import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
 import { type Asked, type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { passedOverOn } from './passed-over.ts';
@@ -203,8 +204,7 @@ function stripOf(facts: BedFacts): BedStrip | undefined {
     return { id, facts, lengthM: long, widthM: area.areaM2 / long, assumed, pots: undefined };
   }
   if (pots === undefined) return undefined;
-  // A pot as tall as it is wide. @practice
-  const diameterM = Math.cbrt((4 * pots.volumeL) / 1000 / Math.PI);
+  const diameterM = potDiameterM(pots.volumeL);
   const row = { count: pots.count, diameterM };
   return { id, facts, lengthM: pots.count * diameterM, widthM: diameterM, assumed: true, pots: row };
 }

@@ -28,9 +28,6 @@ describe('what the beds of the demo garden got', () => {
     expect(view.kinds[0]).toBe('pour');
     expect([view.from, view.to]).toEqual(['2026-01-01', today]);
   });
-  it('names the pots, whose area nobody told', () => {
-    expect(gotView(sums, 'n').unsized).toEqual(['Pots']);
-  });
   it('is nothing on an empty plot', () => {
     const view = gotView(gotSums({ plot: emptyPlot('019eb63b-4c40-703f-ba57-7491aecbe805'), today }), 'n');
     expect([view.beds, view.widestG]).toEqual([[], 0]);

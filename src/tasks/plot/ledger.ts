@@ -1,5 +1,5 @@
-// The ledger of a plot out of its record: every bed that has an area, its crops as told, its soil tests, pours by the
-// balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
+// The ledger of a plot out of its record: every bed or row of pots that has an area, its crops as told, its soil tests,
+// pours by the balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
 
 import type { StrainedBatch } from '#engine/bottle/liquid.ts';
 import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
@@ -15,17 +15,21 @@ import type { Bed } from '#journal/parts/beds.ts';
 import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
 import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
 import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
+import { areaOf } from './bed-area.ts';
 
 /** What the ledger of a plot is asked for: local dates, both counted. */
 export interface PlotLedgerAsk {
   readonly plot: Plot;
   readonly from: string;
   readonly to: string;
+  /** One bed alone; all without it. */
+  readonly bed?: string | undefined;
 }
 
-/** The answer, and the beds left out because nobody told their size. */
+/** The answer, which bed of the record each row of it is, and the beds left out because nobody told their size. */
 export interface PlotLedgerAnswer {
   readonly value: LedgerResult;
+  readonly ids: readonly string[];
   readonly unsized: readonly string[];
 }
 
@@ -33,7 +37,10 @@ export interface PlotLedgerAnswer {
 export function plotLedger(ask: PlotLedgerAsk): PlotLedgerAnswer {
   return {
     value: ledgerResult(askedOf(ask)).value,
-    unsized: [...ask.plot.beds.values()].filter((bed) => !sized(bed)).map(nameOf),
+    ids: countedBeds(ask).map(({ id }) => id),
+    unsized: [...ask.plot.beds.values()]
+      .filter(({ facts }) => facts.gone !== true && areaOf(facts) === undefined)
+      .map(nameOf),
   };
 }
 
@@ -42,15 +49,19 @@ export function explainPlotLedger(ask: PlotLedgerAsk): readonly Working[] {
   return workLedger(ledgerResult(askedOf(ask)).trace);
 }
 
-function sized({ facts }: Bed): boolean {
-  return facts.gone !== true && facts.area !== undefined;
+/** Beds that have an area, in walking order. */
+function countedBeds({ plot, bed: only }: PlotLedgerAsk): readonly Bed[] {
+  return [...plot.beds.values()]
+    .filter(({ id, facts }) => areaOf(facts) !== undefined && (only === undefined || id === only))
+    .sort((a, b) => (a.facts.walkingOrder ?? 1000) - (b.facts.walkingOrder ?? 1000));
 }
 
 function nameOf({ facts }: Bed): string {
   return facts.name ?? facts.tag ?? facts.id;
 }
 
-function askedOf({ plot, from, to }: PlotLedgerAsk): AskedLedger {
+function askedOf(ask: PlotLedgerAsk): AskedLedger {
+  const { plot, from, to } = ask;
   const period = { fromDay: momentOf(from).dateDay, toDay: momentOf(to).dateDay + 1 };
   const within = (day: number) => day >= period.fromDay && day < period.toDay;
   const liquids = lazily(plot, (batch) => liquidOf(strainedFrom(plot, batch)));
@@ -61,16 +72,14 @@ function askedOf({ plot, from, to }: PlotLedgerAsk): AskedLedger {
       lowC === undefined || highC === undefined ? [] : [{ day: momentOf(on).dateDay, lowC, highC }],
     )
     .filter(({ day }) => within(day));
-  const beds = [...plot.beds.values()]
-    .filter(sized)
-    .sort((a, b) => (a.facts.walkingOrder ?? 1000) - (b.facts.walkingOrder ?? 1000));
+  const beds = countedBeds(ask);
   const names = unique(beds);
   return {
     beds: beds.map((bed, i): AskedBed => {
       const planted = bed.plantings.findLast(({ body, when }) => body.act !== 'cleared' && within(when.dateDay));
       return {
         name: names[i] ?? bed.id,
-        areaM2: bed.facts.area?.areaM2 ?? Number.NaN,
+        areaM2: areaOf(bed.facts)?.areaM2 ?? Number.NaN,
         crop: planted?.body.crop ?? bed.crop,
         plantedDay: planted?.when.dateDay,
         ...soilOf(plot, bed, period.toDay),

@@ -7,6 +7,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { VesselFacts } from '#journal/parts/described.ts';
 import type { Lot } from '#journal/parts/stock.ts';
+import { potDiameterM } from './bed-area.ts';
 import { fedShare, isTrial } from './line-round.ts';
 
 /** A vessel as it is drawn. */
@@ -69,8 +70,6 @@ export interface Strip {
 const USUAL_WIDTH_M = 1.2;
 /** Pots stand apart by so many of their widths, from middle to middle. @practice */
 const POT_SPACING = 1.8;
-/** Width of a pot, from its litres, from its litres: as wide as high. @arithmetic */
-const potM = (volumeL: number) => Math.cbrt((volumeL / 1000) * (4 / Math.PI));
 
 /** Beds in walking order; those without a place in it come last, in the order they were told. */
 export function stripsOf(plot: Plot): readonly Strip[] {
@@ -87,7 +86,7 @@ export function stripsOf(plot: Plot): readonly Strip[] {
       trial: isTrial(plot, bed.id),
     };
     if (areaM2 === undefined && facts.pots !== undefined) {
-      const sideM = potM(facts.pots.volumeL);
+      const sideM = potDiameterM(facts.pots.volumeL);
       const columns = Math.ceil(Math.sqrt(pots));
       const placeM = sideM * POT_SPACING;
       return { ...shared, lengthM: placeM * columns, widthM: placeM * Math.ceil(pots / columns), lengthTold: false };
