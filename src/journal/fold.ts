@@ -12,6 +12,7 @@ import { type Bed, bedsOf } from './parts/beds.ts';
 import { type Bottle, bottlesOf, takenByFeeds } from './parts/bottles.ts';
 import { type CanFacts, described, type PlotFacts, type VesselFacts } from './parts/described.ts';
 import { feedsOf } from './parts/feeds.ts';
+import { labelsOf } from './parts/labels.ts';
 import { closed, samePegs } from './parts/pegs.ts';
 import { answeredByBeans, type Lot, stockOf, testsByLot } from './parts/stock.ts';
 import { startersOf, usedOf } from './parts/used.ts';
@@ -28,12 +29,16 @@ export interface Plot {
   readonly waters: readonly ActOf<'water.reported'>[];
   readonly lots: ReadonlyMap<string, Lot>;
   readonly products: readonly ActOf<'product.bought'>[];
+  /** How each product lets go, by its label, under the id of the product; absent for one nobody told it of. */
+  readonly labels: ReadonlyMap<string, ActOf<'product.labelled'>>;
   /** Every batch, in the order it was made; its peg number is a field of it. */
   readonly batches: ReadonlyMap<string, Batch>;
   readonly bottles: ReadonlyMap<string, Bottle>;
   readonly heapFed: readonly ActOf<'heap.fed'>[];
   readonly heapLooked: readonly ActOf<'heap.looked'>[];
   readonly soilTests: readonly ActOf<'soil.tested'>[];
+  /** Crops the grower described; of one name the newest counts. */
+  readonly ownCrops: readonly ActOf<'crop.described'>[];
   readonly weather: readonly ActOf<'weather.typed'>[];
   readonly feedTests: readonly ActOf<'feed.tested'>[];
   readonly photos: readonly ActOf<'photo.taken'>[];
@@ -99,7 +104,9 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     planted: by('bed.planted'),
     picked: by('bed.picked'),
     soilTested: by('soil.tested'),
+    goalsTold: by('goal.told'),
   };
+  const products = by('product.bought');
   const used = usedOf({ putIn, heapFed: by('heap.fed'), dressed: by('bed.dressed') }, lineOf);
   return {
     id,
@@ -109,12 +116,14 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     cans,
     waters: by('water.reported'),
     lots: stockOf(lotActs, by('lot.tested'), used, { ...around, facts }),
-    products: by('product.bought'),
+    products,
+    labels: labelsOf(by('product.labelled'), products, lineOf, waiting),
     batches,
     bottles,
     heapFed: by('heap.fed'),
     heapLooked: by('heap.looked'),
     soilTests: by('soil.tested'),
+    ownCrops: by('crop.described'),
     weather: by('weather.typed'),
     feedTests: by('feed.tested'),
     photos: by('photo.taken'),

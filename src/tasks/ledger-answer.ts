@@ -1,7 +1,7 @@
 // The answer of `ledger` out of beds with their supplies: the same for a question typed in and for the plot's own record.
 // Sums are the engine's; rules speak, words tell.
 
-import { readCrops } from '#engine/ground/crop-names.ts';
+import { type NamedCrop, readCrops } from '#engine/ground/crop-names.ts';
 import { type Crop, cropOf } from '#engine/ground/crops.ts';
 import { degreeDays } from '#engine/ground/degree-days.ts';
 import {
@@ -42,6 +42,8 @@ export interface AskedBed {
   readonly areaM2: number;
   readonly crop?: string | undefined;
   readonly yieldGoalKgPerM2?: number | undefined;
+  /** Goals of single crops by their ids; these come first. */
+  readonly yieldGoalsKgPerM2?: Readonly<Record<string, number>> | undefined;
   readonly plantedDay?: number | undefined;
   readonly soilPh?: number | undefined;
   readonly organicMatterPercent?: number | undefined;
@@ -57,7 +59,7 @@ export interface AskedLedger {
   readonly period: Period;
   readonly warmth: Warmth;
   readonly warmthTold: boolean;
-  /** Crops of the grower's own, by their names in small letters. */
+  /** Crops of the grower's own, by every form of their names. */
   readonly own: ReadonlyMap<string, Crop>;
   readonly unread: readonly string[];
 }
@@ -134,10 +136,7 @@ export function sumUp(asked: AskedLedger): { readonly beds: readonly Summed[]; r
 }
 
 function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
-  const named = readCrops(bed.crop ?? '').map(({ typed, id }) => ({
-    typed,
-    crop: own.get(typed.toLowerCase()) ?? (id === undefined ? undefined : cropOf(id)),
-  }));
+  const named = readCrops(bed.crop ?? '').map((one) => ({ typed: one.typed, crop: cropNamed(one, own) }));
   const crops = named.flatMap(({ crop }) => (crop === undefined ? [] : [crop]));
   const unknownCrops = named.flatMap(({ typed, crop }) => (crop === undefined ? [typed] : []));
   const read = { p: soilRead('p', bed), k: soilRead('k', bed) };
@@ -149,6 +148,7 @@ function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
       // A bed with one unknown crop has no known need: half a need would make the liquid's share look larger.
       crops: unknownCrops.length > 0 ? [] : crops,
       yieldGoalKgPerM2: bed.yieldGoalKgPerM2,
+      yieldGoalsKgPerM2: bed.yieldGoalsKgPerM2,
       soil: {
         organicMatterPercent: bed.organicMatterPercent,
         nitrateNGPerM2: bed.nitrateNGPerM2,
@@ -163,6 +163,12 @@ function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
     warmth,
   );
   return { asked: bed, ledger, crops, unknownCrops, read };
+}
+
+/** The grower's own figures come before those of the table. */
+export function cropNamed({ names, id }: NamedCrop, own: AskedLedger['own']): Crop | undefined {
+  const key = names.find((name) => own.has(name));
+  return (key === undefined ? undefined : own.get(key)) ?? (id === undefined ? undefined : cropOf(id));
 }
 
 function soilRead(element: TestedElement, bed: AskedBed): SoilReadAs | undefined {
@@ -251,6 +257,8 @@ function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Findi
         return judge(soilTestRules, {
           bed: bed.name,
           element,
+          method: line.method === undefined ? undefined : readMethod(line.method),
+          soilPh: bed.soilPh,
           typed: [`${line.value} ${line.unit}`, ...(line.method === undefined ? [] : [line.method])].join(', '),
           ...(found.kind === 'question'
             ? { question: found.why, others: [] }
@@ -265,6 +273,7 @@ function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Findi
         cropTold: bed.crop !== undefined,
         p: classOf(read.p),
         k: classOf(read.k),
+        releaseUntold: bed.supplies.filter(({ pace }) => pace === 'untold').map(({ what }) => what),
         coffee: bed.supplies.some(({ what }) => /coffee/.test(what)),
       }),
     ),
@@ -273,12 +282,16 @@ function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Findi
         .filter(({ read }) => classOf(read.p) === undefined && classOf(read.k) === undefined)
         .map(({ asked: { name } }) => name),
       withoutGoal: beds
-        .filter(({ asked: bed, crops }) => bed.yieldGoalKgPerM2 === undefined && crops.length > 0)
+        .filter(({ asked: bed, crops }) => crops.some(({ id }) => goalOf(bed, id) === undefined))
         .map(({ asked: { name } }) => name),
       warmthTold: asked.warmthTold,
       rots: beds.some(({ asked: { supplies } }) => supplies.some(({ pace }) => pace !== 'at-once')),
     }),
   ];
+}
+
+function goalOf(bed: AskedBed, crop: string): number | undefined {
+  return bed.yieldGoalsKgPerM2?.[crop] ?? bed.yieldGoalKgPerM2;
 }
 
 /** One day's warmth as told. */

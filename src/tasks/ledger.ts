@@ -3,7 +3,7 @@
 
 import type { Solve } from '#engine/ground/cover/program.ts';
 import { readCrops } from '#engine/ground/crop-names.ts';
-import { cropOf, ownCrop } from '#engine/ground/crops.ts';
+import { cropOf, ownCropsByName } from '#engine/ground/crops.ts';
 import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
 import { asRange, point, type Range } from '#engine/quantity/range.ts';
 import { workLedger } from '#engine/working/ledger.ts';
@@ -44,7 +44,7 @@ function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
     period,
     warmth: warmthOf(period, days, input.meanC === undefined ? undefined : asRange(input.meanC)),
     warmthTold: input.meanC !== undefined || days.length > 0,
-    own: new Map((input.crops ?? []).map((crop) => [crop.name.toLowerCase(), ownCrop(crop)])),
+    own: ownCropsByName(input.crops ?? []),
     unread,
   };
 }

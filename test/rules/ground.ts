@@ -23,7 +23,7 @@ const soil = examplesOf(soilTestRules, {
   'soil-method-missing': [asked('method-missing'), line],
   'soil-method-not-for-element': [asked('method-not-for-element'), line],
   'soil-unit-not-for-method': [asked('unit-not-for-method'), line],
-  'soil-method-against-ph': [asked('method-against-ph'), line],
+  'soil-method-against-ph': [{ ...asked('method-against-ph'), method: 'olsen', soilPh: 5.6 }, line],
   'soil-scales-differ': [{ ...line, others: ['low'] }, line],
 });
 
@@ -42,7 +42,13 @@ function bed(supplies: LedgerBed['supplies'] = [], change: Partial<LedgerBed> = 
     supplies,
     ...change,
   };
-  return { ledger: bedLedger(asks, season, warmth), unknownCrops: [], cropTold: true, coffee: false };
+  return {
+    ledger: bedLedger(asks, season, warmth),
+    unknownCrops: [],
+    cropTold: true,
+    releaseUntold: [],
+    coffee: false,
+  };
 }
 const feed = (massKg: number, [nPercent, p2o5Percent, k2oPercent]: readonly [number, number, number]) =>
   productSupply({ name: 'bought feed', day: 1, massKg, nPercent, p2o5Percent, k2oPercent, release: 'at-once' });
@@ -75,6 +81,7 @@ const beds = examplesOf(groundRules, {
   'ground-n-over': [bed([feed(3, [20, 0, 0])]), little],
   'ground-ties-up': [bed([straw(true)]), bed([straw(false)])],
   'ground-coffee-no-credit': [{ ...plain, coffee: true }, plain],
+  'ground-release-untold': [{ ...little, releaseUntold: ['hoof meal'] }, little],
   'ground-low-soil': [
     { ...plain, p: 'low', k: 'low' },
     { ...plain, p: 'medium' },

@@ -63,8 +63,8 @@ export function compostPanPercent(cn: number | undefined): Range {
   return plain(releaseFigure(cn <= edge('tiesUpAboveCn') ? 'compost-20-30' : 'compost-over-30', 'panPercent'));
 }
 
-/** What is given by how fast it lets go. */
-export type Pace = 'at-once' | 'fresh' | 'compost';
+/** What is given by how fast it lets go; 'untold' may be a meal that rots or a salt that dissolves. */
+export type Pace = 'at-once' | 'fresh' | 'compost' | 'untold';
 
 /**
  * Share of the season's nitrogen that has come free after so many degree days over 0 °C.
@@ -77,6 +77,7 @@ export type Pace = 'at-once' | 'fresh' | 'compost';
  */
 export function releasedFraction(pace: Pace, degreeDays: Range): Range {
   if (pace === 'at-once') return point(1);
+  if (pace === 'untold') return { ...releasedFraction('fresh', degreeDays), high: 1 };
   const k = PACES[pace];
   const share = (perDayFactor: number, days: number) =>
     Math.min(1, Math.expm1(-perDayFactor * Math.max(0, days)) / Math.expm1(-perDayFactor * YEAR_DEGREE_DAYS));

@@ -50,6 +50,8 @@ const byName = new Map(
 /** One crop of a bed as typed, and the id of the table where it has one. */
 export interface NamedCrop {
   readonly typed: string;
+  /** The name without its count, in small letters and in the forms it may be the plural of. */
+  readonly names: readonly string[];
   readonly id: string | undefined;
 }
 
@@ -70,23 +72,21 @@ export function readCrops(typed: string): readonly NamedCrop[] {
     .split(/[,;/+&]|\band\b/i)
     .map((one) => one.trim())
     .filter((one) => one !== '')
-    .map((one) => ({ typed: one, id: idOf(one) }));
+    .map((one) => ({ typed: one, names: formsOf(one), id: idOf(one) }));
 }
 
-function idOf(typed: string): string | undefined {
+/** A crop's name without its count, as typed and as it may be the plural of. @arithmetic text alone */
+export function formsOf(typed: string): readonly string[] {
   const name = typed
     .toLowerCase()
     .replace(/^\d+\s*[×x]?\s*/, '')
     .replaceAll('-', ' ')
     .trim();
-  const forms = [
-    name,
-    name.replace(/ies$/, 'y'),
-    name.replace(/oes$/, 'o'),
-    name.replace(/es$/, ''),
-    name.replace(/s$/, ''),
-  ];
-  for (const form of forms) {
+  return [name, name.replace(/ies$/, 'y'), name.replace(/oes$/, 'o'), name.replace(/es$/, ''), name.replace(/s$/, '')];
+}
+
+function idOf(typed: string): string | undefined {
+  for (const form of formsOf(typed)) {
     const id = byName.get(form);
     if (id !== undefined) return id;
   }

@@ -4,7 +4,7 @@
 import { asRange, type Range } from '../quantity/range.ts';
 import { figures } from '../tables/index.ts';
 import type { Figure } from '../tables/types.ts';
-import { cropName } from './crop-names.ts';
+import { cropName, formsOf } from './crop-names.ts';
 import { plain } from './figures.ts';
 
 const TABLE = figures('crops');
@@ -100,6 +100,11 @@ export function ownCrop(own: OwnCrop): Crop {
     kGPerKg: band(own.kGPerKg),
     sources: Object.fromEntries(told.map((quantity) => [quantity, own.source])),
   };
+}
+
+/** Crops of the grower's own by every form of their names; of one name the last counts. @arithmetic text alone */
+export function ownCropsByName(crops: readonly OwnCrop[]): ReadonlyMap<string, Crop> {
+  return new Map(crops.flatMap((own) => formsOf(own.name).map((form) => [form, ownCrop(own)] as const)));
 }
 
 function sourceOf(figure: Figure | undefined): string {

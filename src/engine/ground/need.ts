@@ -25,6 +25,8 @@ export interface BedAsk {
   readonly crops: readonly Crop[];
   readonly areaM2: number;
   readonly yieldGoalKgPerM2?: number | undefined;
+  /** Goals of single crops, by their ids, from the area each crop has; these come before the goal of the bed. */
+  readonly yieldGoalsKgPerM2?: Readonly<Record<string, number>> | undefined;
   readonly soil: SoilTold;
 }
 
@@ -92,7 +94,7 @@ export function organicMatterNGPerM2(organicMatterPercent: number): Range {
  * says that it is not all.
  * @source duev-2017 appendix 4 table 1 the balance; nevmg-nutrients none where the test is above enough
  */
-export function bedNeed({ crops, areaM2, yieldGoalKgPerM2, soil }: BedAsk): BedNeed {
+export function bedNeed({ crops, areaM2, yieldGoalKgPerM2, yieldGoalsKgPerM2, soil }: BedAsk): BedNeed {
   const unknown: string[] = [];
   const share = crops.length > 0 ? areaM2 / crops.length : 0;
   const over = (of: (crop: Crop) => Range | undefined, field: string): Range | undefined => {
@@ -105,9 +107,10 @@ export function bedNeed({ crops, areaM2, yieldGoalKgPerM2, soil }: BedAsk): BedN
     }
     return found.length === crops.length ? sum(found) : undefined;
   };
-  const target = over((crop) => nitrogenTargetGPerM2(crop, yieldGoalKgPerM2), 'nitrogen need');
-  const p = over((crop) => removalGPerM2(crop, 'p', yieldGoalKgPerM2), 'phosphorus in the harvest');
-  const k = over((crop) => removalGPerM2(crop, 'k', yieldGoalKgPerM2), 'potassium in the harvest');
+  const goal = ({ id }: Crop) => yieldGoalsKgPerM2?.[id] ?? yieldGoalKgPerM2;
+  const target = over((crop) => nitrogenTargetGPerM2(crop, goal(crop)), 'nitrogen need');
+  const p = over((crop) => removalGPerM2(crop, 'p', goal(crop)), 'phosphorus in the harvest');
+  const k = over((crop) => removalGPerM2(crop, 'k', goal(crop)), 'potassium in the harvest');
   const credits = creditsOf(soil, areaM2);
   const full = (found: SoilClass | undefined) => found === 'high' || found === 'excessive';
   return {

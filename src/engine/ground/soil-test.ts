@@ -6,7 +6,7 @@ import { soilTestFigure, soilTestFigures } from './figures.ts';
 /** What the laboratory shook the soil with. */
 export type SoilMethod = 'bray-1' | 'olsen' | 'mehlich-3' | 'ammonium-acetate' | 'ammonium-nitrate';
 /** ppm is mg in a kg of soil; mg-per-l is mg in a litre of it; an index is already a class. */
-export type SoilUnit = 'ppm' | 'lb-per-acre' | 'mg-per-l' | 'index';
+export type SoilUnit = 'ppm' | 'lb-per-acre' | 'kg-per-ha' | 'mg-per-l' | 'index';
 export type SoilClass = 'low' | 'medium' | 'high' | 'excessive';
 export type TestedElement = 'p' | 'k';
 
@@ -32,7 +32,7 @@ export type SoilReadAs =
       readonly scale: string;
       readonly source: string;
       /** Scales of other places that give the value another class. */
-      readonly others: readonly { readonly scale: string; readonly class: SoilClass }[];
+      readonly others: readonly { readonly scale: string; readonly class: SoilClass; readonly source: string }[];
     }
   | { readonly kind: 'question'; readonly why: SoilQuestion };
 
@@ -73,6 +73,7 @@ export function readSoilUnit(typed: string): SoilUnit | undefined {
   const name = typed.toLowerCase().replace(/\s/g, '');
   if (/^(ppm|mg\/kg|mgkg-1)$/.test(name)) return 'ppm';
   if (/^(lbs?|pounds?)(\/|per)(a|ac|acre)$/.test(name)) return 'lb-per-acre';
+  if (/^kg(\/|per)(ha|hectare)$/.test(name)) return 'kg-per-ha';
   if (/^(mg\/l|mg\/litre|mg\/liter)$/.test(name)) return 'mg-per-l';
   return name === 'index' ? 'index' : undefined;
 }
@@ -80,6 +81,11 @@ export function readSoilUnit(typed: string): SoilUnit | undefined {
 /** ppm of a value in pounds an acre: a furrow slice weighs two million pounds. @source osu-agbmps-phosphorus units */
 export function ppmOfLbPerAcre(value: number): number {
   return value / soilTestFigure('lb-per-acre', 'perPpm').likely;
+}
+
+/** ppm of a value in kilograms a hectare, for a furrow slice. @source osu-agbmps-phosphorus units; a pound an acre @arithmetic */
+export function ppmOfKgPerHa(value: number): number {
+  return ppmOfLbPerAcre(value / (10 * G_PER_M2_OF_LB_PER_ACRE));
 }
 
 /**
@@ -112,9 +118,11 @@ export function readSoilTest({ element, value, unit, method, soilPh }: SoilReadi
   const [scale, ...rest] = ids;
   if (scale === undefined) return ask('unit-not-for-method');
   if (!suits(method, soilPh)) return ask('method-against-ph');
-  const amount = unit === 'lb-per-acre' ? ppmOfLbPerAcre(value) : value;
+  const amount = unit === 'lb-per-acre' ? ppmOfLbPerAcre(value) : unit === 'kg-per-ha' ? ppmOfKgPerHa(value) : value;
   const found = classOn(scale, amount);
-  const others = rest.map((id) => ({ scale: id, class: classOn(id, amount) })).filter((other) => other.class !== found);
+  const others = rest
+    .map((id) => ({ scale: id, class: classOn(id, amount), source: sourceOf(id) }))
+    .filter((other) => other.class !== found);
   return { kind: 'class', class: found, scale, source: sourceOf(scale), others };
 }
 
@@ -151,6 +159,13 @@ const G_PER_M2_OF_LB_PER_ACRE = 453.59237 / 4046.8564224;
 
 /** Units a report gives nitrate nitrogen in. */
 export type NitrateUnit = 'ppm' | 'lb-per-acre' | 'kg-per-ha' | 'g-per-m2';
+
+/** A unit of nitrate nitrogen by the names reports use; undefined for one not known here. @arithmetic text alone */
+export function readNitrateUnit(typed: string): NitrateUnit | undefined {
+  const unit = readSoilUnit(typed);
+  if (unit === 'ppm' || unit === 'lb-per-acre' || unit === 'kg-per-ha') return unit;
+  return /^g(\/|per)(m²|m2|sqm)$/.test(typed.toLowerCase().replace(/\s/g, '')) ? 'g-per-m2' : undefined;
+}
 
 /**
  * Nitrate nitrogen of a soil test, g/m².

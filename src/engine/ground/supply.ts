@@ -143,17 +143,19 @@ export interface ProductGiven {
   readonly nPercent: number;
   readonly p2o5Percent: number;
   readonly k2oPercent: number;
-  /** 'slow' for meals and pellets that have to rot first. */
-  readonly release: 'at-once' | 'slow';
+  /** 'slow' for meals and pellets that have to rot first; 'untold' where nobody read the label for it. */
+  readonly release: 'at-once' | 'slow' | 'untold';
 }
 
 /**
  * A bought product: N as on the label, P and K out of the oxides; grams = kg · percent · 10.
+ *
+ * Where it is not told whether it dissolves or rots, it counts as what rots, and its high end is all of it at once.
  * @arithmetic the label; @source pnw-636 for what has to rot first
  */
 export function productSupply(given: ProductGiven): Supply {
   const grams = (percent: number) => point(given.massKg * percent * 10);
-  const slow = given.release === 'slow';
+  const rots = given.release !== 'at-once';
   return {
     kind: 'product',
     what: given.name,
@@ -163,8 +165,8 @@ export function productSupply(given: ProductGiven): Supply {
       p: grams(phosphorusPercent(given.p2o5Percent)),
       k: grams(potassiumPercent(given.k2oPercent)),
     },
-    sharePercent: slow ? panPercent(given.nPercent) : point(100),
-    pace: slow ? 'fresh' : 'at-once',
+    sharePercent: rots ? panPercent(given.nPercent) : point(100),
+    pace: given.release === 'slow' ? 'fresh' : given.release,
   };
 }
 
@@ -176,6 +178,11 @@ export function productSupply(given: ProductGiven): Supply {
 export function freeNitrogenG(supply: Supply, degreeDays: Range): Range | undefined {
   const total = supply.totalG.n;
   if (total === undefined) return undefined;
+  if (supply.pace === 'untold') {
+    // One thing is not known, not two: either it rots, or all of it is there at once.
+    const rotted = freeNitrogenG({ ...supply, pace: 'fresh' }, degreeDays);
+    return rotted && { ...rotted, high: total.high };
+  }
   const released = releasedFraction(supply.pace, degreeDays);
   if (supply.tiedUpG !== undefined) {
     const tied = product([supply.tiedUpG, released]);

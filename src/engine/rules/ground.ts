@@ -3,7 +3,7 @@
 
 import { doubles } from '../ground/excess.ts';
 import type { BedLedger } from '../ground/ledger.ts';
-import type { SoilClass, SoilQuestion, TestedElement } from '../ground/soil-test.ts';
+import type { SoilClass, SoilMethod, SoilQuestion, TestedElement } from '../ground/soil-test.ts';
 import type { Rule } from './rule.ts';
 
 /** One line of a soil report as it was typed and what was made of it. */
@@ -12,6 +12,8 @@ export interface SoilSituation {
   readonly element: TestedElement;
   readonly typed: string;
   readonly question?: SoilQuestion | undefined;
+  readonly method?: SoilMethod | undefined;
+  readonly soilPh?: number | undefined;
   readonly class?: SoilClass | undefined;
   /** Classes by scales of other places, where they differ. */
   readonly others: readonly SoilClass[];
@@ -25,6 +27,8 @@ export interface GroundSituation {
   readonly cropTold: boolean;
   readonly p?: SoilClass | undefined;
   readonly k?: SoilClass | undefined;
+  /** Products given of which nobody told whether they dissolve or rot. */
+  readonly releaseUntold: readonly string[];
   /** Coffee grounds among what was given. */
   readonly coffee: boolean;
 }
@@ -32,7 +36,13 @@ export interface GroundSituation {
 /** How a question about a soil test is put. */
 const asks = (why: SoilQuestion) => (situation: SoilSituation) =>
   situation.question === why
-    ? { bed: situation.bed, element: situation.element, typed: situation.typed }
+    ? {
+        bed: situation.bed,
+        element: situation.element,
+        typed: situation.typed,
+        ...(situation.method && { method: situation.method }),
+        ...(situation.soilPh !== undefined && { soilPh: situation.soilPh }),
+      }
     : (false as const);
 
 export const soilTestRules: readonly Rule<SoilSituation>[] = [
@@ -206,6 +216,15 @@ export const groundRules: readonly Rule<GroundSituation>[] = [
     looksAt: 'coffee grounds among what was given',
     speaksFor: 'general',
     when: ({ ledger, coffee }) => (coffee ? { bed: ledger.name } : false),
+  },
+  {
+    id: 'ground-release-untold',
+    level: 'note',
+    source: 'our-caution',
+    looksAt: 'whether a bought product dissolves or has to rot',
+    speaksFor: 'general',
+    when: ({ ledger, releaseUntold }) =>
+      releaseUntold.length > 0 ? { bed: ledger.name, what: [...new Set(releaseUntold)].join(', ') } : false,
   },
   {
     id: 'ground-low-soil',

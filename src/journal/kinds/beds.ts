@@ -1,5 +1,6 @@
 // What happens on a bed: fed (a pour or a spray), dressed (compost, mulch, solids, a product, a cover crop), planted,
-// picked; and what a soil test said. Amounts are as poured: concentrate from its batch or bottle, litres from the can.
+// picked. Amounts are as poured: concentrate from its batch or bottle, litres from the can. What the soil itself says is
+// ground.ts.
 
 import * as z from 'zod/mini';
 import {
@@ -88,22 +89,5 @@ export const bedPlanted = fields({
   eaten: z.optional(eaten),
   plants: z.optional(whole(1, 1_000_000)),
   firstPickOn: z.optional(date),
-  note: z.optional(note),
-});
-
-export const soilTested = fields({
-  bed: z.optional(id),
-  laboratory: z.optional(text(80)),
-  figures: listOf(
-    fields({
-      what: oneOf(['n', 'nitrate', 'p', 'k', 'ca', 'mg', 'ph', 'organic-matter', 'ec', 'other']),
-      typed: text(80),
-      value: number(0, 1_000_000, ''),
-      unit: text(40),
-      method: z.optional(text(80)),
-    }),
-    1,
-    60,
-  ),
   note: z.optional(note),
 });

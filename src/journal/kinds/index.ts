@@ -6,6 +6,7 @@ import type * as z from 'zod/mini';
 import * as bedKinds from './beds.ts';
 import * as besideKinds from './beside.ts';
 import * as bottleKinds from './bottles.ts';
+import * as groundKinds from './ground.ts';
 import * as pegKinds from './pegs.ts';
 import * as plotKinds from './plot.ts';
 import * as scrapKinds from './scraps.ts';
@@ -45,7 +46,16 @@ export const kinds = {
   'bed.dressed': first(bedKinds.bedDressed),
   'bed.picked': first(bedKinds.bedPicked),
   'bed.planted': first(bedKinds.bedPlanted),
-  'soil.tested': first(bedKinds.soilTested),
+  'soil.tested': {
+    newest: groundKinds.soilTested,
+    v: 2,
+    older: { 1: groundKinds.soilTestedV1 },
+    // Version 2 may tell the depth of a sample; a body without one says the same as before.
+    lift: { 1: (body: unknown) => body },
+  },
+  'product.labelled': first(groundKinds.productLabelled),
+  'goal.told': first(groundKinds.goalTold),
+  'crop.described': first(groundKinds.cropDescribed),
   'heap.fed': first(besideKinds.heapFed),
   'heap.looked': first(besideKinds.heapLooked),
   'weather.typed': first(besideKinds.weatherTyped),

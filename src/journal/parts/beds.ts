@@ -1,4 +1,4 @@
-// A bed with everything that happened on it: pours, dressings, plantings, pickings, soil tests. Sums of pours are
+// A bed with everything that happened on it: pours, dressings, plantings, pickings, soil tests, goals. Sums of pours are
 // ranges while a twin entry is open. What a pour brought and what may be picked is judged elsewhere.
 
 import type { Range } from '#engine/quantity/range.ts';
@@ -20,6 +20,7 @@ export interface Bed {
   readonly plantings: readonly ActOf<'bed.planted'>[];
   readonly picks: readonly ActOf<'bed.picked'>[];
   readonly soilTests: readonly ActOf<'soil.tested'>[];
+  readonly goals: readonly ActOf<'goal.told'>[];
 }
 
 export interface OnBeds {
@@ -29,6 +30,7 @@ export interface OnBeds {
   readonly planted: readonly ActOf<'bed.planted'>[];
   readonly picked: readonly ActOf<'bed.picked'>[];
   readonly soilTested: readonly ActOf<'soil.tested'>[];
+  readonly goalsTold: readonly ActOf<'goal.told'>[];
 }
 
 /** Every bed; an act on a bed that is not here waits, and is counted nowhere. */
@@ -71,6 +73,11 @@ export function bedsOf(on: OnBeds, lineOf: ReadonlyMap<string, string>, waiting:
     ({ id }) => id,
     ({ body }) => body.bed,
   );
+  const goals = byBed(
+    on.goalsTold,
+    ({ id }) => id,
+    ({ body }) => body.bed,
+  );
   const beds = new Map<string, Bed>();
   for (const [id, facts] of on.facts) {
     const own = feeds.get(id) ?? [];
@@ -88,6 +95,7 @@ export function bedsOf(on: OnBeds, lineOf: ReadonlyMap<string, string>, waiting:
       plantings: planted,
       picks: picks.get(id) ?? [],
       soilTests: soilTests.get(id) ?? [],
+      goals: goals.get(id) ?? [],
     });
   }
   return beds;

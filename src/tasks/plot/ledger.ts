@@ -2,7 +2,7 @@
 // pours by the balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
 
 import type { StrainedBatch } from '#engine/bottle/liquid.ts';
-import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
+import { nitrateNGPerM2, readNitrateUnit } from '#engine/ground/soil-test.ts';
 import { type LiquidGrams, pourSupply, productSupply, type Supply } from '#engine/ground/supply.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { workLedger } from '#engine/working/ledger.ts';
@@ -16,6 +16,7 @@ import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmt
 import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
 import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
 import { areaOf } from './bed-area.ts';
+import { goalsOf, ownCropsOf } from './own-crops.ts';
 
 /** What the ledger of a plot is asked for: local dates, both counted. */
 export interface PlotLedgerAsk {
@@ -73,14 +74,17 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
     )
     .filter(({ day }) => within(day));
   const beds = countedBeds(ask);
+  const own = ownCropsOf(plot);
   const names = unique(beds);
   return {
     beds: beds.map((bed, i): AskedBed => {
       const planted = bed.plantings.findLast(({ body, when }) => body.act !== 'cleared' && within(when.dateDay));
+      const crop = planted?.body.crop ?? bed.crop;
       return {
         name: names[i] ?? bed.id,
         areaM2: areaOf(bed.facts)?.areaM2 ?? Number.NaN,
-        crop: planted?.body.crop ?? bed.crop,
+        crop,
+        yieldGoalsKgPerM2: goalsOf({ bed, crop, own, beforeDay: period.toDay }),
         plantedDay: planted?.when.dateDay,
         ...soilOf(plot, bed, period.toDay),
         supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within)],
@@ -89,7 +93,7 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
     period,
     warmth: warmthOf(period, days),
     warmthTold: days.length > 0,
-    own: new Map(),
+    own,
     unread: [],
   };
 }
@@ -118,25 +122,16 @@ function soilOf(plot: Plot, bed: Bed, beforeDay: number): Partial<AskedBed> {
     newest('organic-matter'),
     newest('nitrate'),
   ];
-  const unit = nitrate === undefined ? undefined : NITRATE_UNITS[nitrate.unit.toLowerCase().replace(/\s/g, '')];
+  const unit = nitrate === undefined ? undefined : readNitrateUnit(nitrate.unit);
   return {
     ...(p && { p }),
     ...(k && { k }),
     ...(acid && { soilPh: acid.value }),
     ...(humus && humus.unit.trim() === '%' && { organicMatterPercent: humus.value }),
-    ...(nitrate && unit && { nitrateNGPerM2: nitrateNGPerM2({ value: nitrate.value, unit }) }),
+    ...(nitrate &&
+      unit && { nitrateNGPerM2: nitrateNGPerM2({ value: nitrate.value, unit, depthCm: nitrate.depthCm }) }),
   };
 }
-
-const NITRATE_UNITS: Readonly<Record<string, 'ppm' | 'lb-per-acre' | 'kg-per-ha' | 'g-per-m2'>> = {
-  ppm: 'ppm',
-  'mg/kg': 'ppm',
-  'lb/acre': 'lb-per-acre',
-  'lb/ac': 'lb-per-acre',
-  'kg/ha': 'kg-per-ha',
-  'g/m²': 'g-per-m2',
-  'g/m2': 'g-per-m2',
-};
 
 /** Asks for each batch once, when a pour of it turns up. */
 function lazily<T>(plot: Plot, make: (batch: Batch) => T): (id: string) => T | undefined {
@@ -255,12 +250,20 @@ function materialOf(named: string | undefined): Partial<DressingGiven> {
 
 /** A product by its label; without a label its content stays unknown. */
 function productOf(plot: Plot, id: string | undefined, day: number, massKg: number | undefined): readonly Supply[] {
-  const label = plot.products.find((one) => one.id === id || one.entry.id === id)?.body;
+  const bought = plot.products.find((one) => one.id === id || one.entry.id === id);
+  const label = bought?.body;
   const name = label?.name ?? 'a product nobody described';
   const told = label?.nPercent ?? label?.p2o5Percent ?? label?.k2oPercent;
   if (label === undefined || told === undefined || massKg === undefined) return [unknownSupply(name, day)];
   const { nPercent = 0, p2o5Percent = 0, k2oPercent = 0 } = label;
-  return [productSupply({ name, day, massKg, nPercent, p2o5Percent, k2oPercent, release: 'at-once' })];
+  const release = releaseOf(plot, bought?.id);
+  return [productSupply({ name, day, massKg, nPercent, p2o5Percent, k2oPercent, release })];
+}
+
+/** As the label has it; a product of which nobody told it may rot or dissolve. */
+function releaseOf(plot: Plot, id: string | undefined): 'at-once' | 'slow' | 'untold' {
+  const told = id === undefined ? undefined : plot.labels.get(id)?.body.release;
+  return told === undefined ? 'untold' : told === 'soluble' ? 'at-once' : 'slow';
 }
 
 const WHOLE: Range = { low: 100, likely: 100, high: 100 };

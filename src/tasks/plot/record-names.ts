@@ -71,8 +71,11 @@ function said(value: unknown, key: string, plot: Plot): string | undefined {
       ? value.map((one) => sayText(one, key, plot)).join(', ')
       : undefined;
   }
-  const { typed, by } = value as { typed?: unknown; by?: unknown };
+  const { typed, by, what, unit, method } = value as Readonly<Record<string, unknown>>;
   if (typeof typed !== 'string') return undefined;
+  if (typeof what === 'string' && typeof unit === 'string') {
+    return words.soilLine(what, typed, unit, typeof method === 'string' ? method : undefined);
+  }
   return typeof by === 'string' ? words.readBy(typed, by) : typed;
 }
 
@@ -94,6 +97,7 @@ const FREE = [
   'place',
   'label',
   'heap',
+  'source',
   'block',
   'poisonLine',
   'timeZone',

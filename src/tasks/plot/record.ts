@@ -194,7 +194,7 @@ export function readCorrection(entry: Entry, typed: Typed, countries: Countries)
   if (!isOn(on)) troubles.set(ON_DATE, { sentence: words.badDate });
   if (!read.ok || troubles.size > 0) return { ok: false, troubles };
   const changed = on !== entry.on || canonical(read.body) !== canonical(base);
-  return { ok: true, on, body: withoutStaleCans(read.body, base), changed };
+  return { ok: true, on, body: withTypedAnew(withoutStaleCans(read.body, base), base), changed };
 }
 
 /** Cans counted one by one tell nothing any more once the litres or the concentrate are told anew. */
@@ -205,6 +205,24 @@ function withoutStaleCans(body: Body<Kind>, base: object): Body<Kind> {
   const { cans: _, ...rest } = body;
   return rest;
 }
+
+/** A figure told anew is what was typed from then on: the text beside it would still say the old one. */
+function withTypedAnew<T>(value: T, base: unknown): T {
+  if (typeof value !== 'object' || value === null || typeof base !== 'object' || base === null) return value;
+  if (Array.isArray(value)) {
+    return Array.isArray(base) ? (value.map((one, i) => withTypedAnew(one, base[i])) as T) : value;
+  }
+  const told = value as Readonly<Record<string, unknown>>;
+  const before = base as Readonly<Record<string, unknown>>;
+  const figure = FIGURES_TYPED.find((key) => typeof told[key] === 'number' && told[key] !== before[key]);
+  if (figure !== undefined && typeof told.typed === 'string' && told.typed === before.typed) {
+    return { ...told, typed: words.typedAnew(figure, told) } as T;
+  }
+  return Object.fromEntries(Object.entries(told).map(([key, one]) => [key, withTypedAnew(one, before[key])])) as T;
+}
+
+/** Figures that a correction asks for by themselves, apart from the text they were read from. */
+const FIGURES_TYPED = ['value', 'yieldKgPerM2', 'low', 'likely', 'high'];
 
 /** A device that made no file for so many days says so. @practice */
 export const DAYS_WITHOUT_FILE = 7;

@@ -22,6 +22,14 @@ const CLASS: Readonly<Record<string, string>> = {
   excessive: 'more than high',
 };
 
+const METHOD: Readonly<Record<string, string>> = {
+  'bray-1': 'A Bray-1',
+  olsen: 'An Olsen',
+  'mehlich-3': 'A Mehlich-3',
+  'ammonium-acetate': 'An ammonium acetate',
+  'ammonium-nitrate': 'An ammonium nitrate',
+};
+
 /** A list of kinds as the rules give it. */
 const kinds = (value: unknown) =>
   String(value)
@@ -37,9 +45,9 @@ export const groundCautions: Readonly<Record<string, (values: Values) => string>
   'soil-method-not-for-element': (v) =>
     `Is the method right for ${element(v)} of ${v.bed} (${v.typed})? No scale is known here for it. Read the report again; until then no class is given.`,
   'soil-unit-not-for-method': (v) =>
-    `Is the unit of ${element(v)} of ${v.bed} right (${v.typed})? It does not go with that method here. Known are ppm, lb/acre, mg/L and index. Until then no class is given.`,
+    `Is the unit of ${element(v)} of ${v.bed} right (${v.typed})? It does not go with that method here. Known are ppm, lb/acre, kg/ha, mg/L and index. Until then no class is given.`,
   'soil-method-against-ph': (v) =>
-    `Does that method suit the soil of ${v.bed} (${v.typed})? Bray fails on limy soil and Olsen on sour soil. Ask the laboratory for another test, or check the pH; until then no class is given.`,
+    `${METHOD[String(v.method)] ?? 'Such a'} number on a soil of pH\u00a0${v.soilPh === undefined ? 'like this' : figure(n(v, 'soilPh'), 1)} (${v.bed}, ${v.typed})? Bray fails on limy soil and Olsen on sour soil: ask the laboratory which extract it used, or check the pH. Until then no class is given.`,
   'soil-scales-differ': (v) =>
     `${v.bed}: ${element(v)} counts as ${CLASS[String(v.class)]} here, and as ${v.others} by scales of other places. The scale of your own region comes first.`,
   'ground-crop-not-told': (v) => `What grows on ${v.bed} was not told: its need is not known.`,
@@ -60,6 +68,8 @@ export const groundCautions: Readonly<Record<string, (values: Values) => string>
     `${v.bed}: ${kinds(v.from)} ties up about ${withUnit(n(v, 'tiedG'), 'g')} of nitrogen. Leave such stuff on top instead of digging it in, or add something rich in nitrogen.`,
   'ground-coffee-no-credit': (v) =>
     `${v.bed}: coffee grounds count as no nitrogen in their first season; fresh ones hold growth back. Put them in the heap first.`,
+  'ground-release-untold': (v) =>
+    `${v.bed}: whether ${v.what} dissolves or has to rot first was not told. It counts as what rots, and at most as all of it at once. Read the label: salts dissolve; meals, pellets and manures rot.`,
   'ground-low-soil': (v) =>
     `${v.bed} tests low in ${v.elements}. The need shown is what the harvest carries away; how much more would build the soil up is not known here. Follow your laboratory’s advice.`,
   'ground-content-unknown': (v) => `${v.bed}: not known is what is in ${v.what}. The sums miss it and are too low.`,

@@ -63,7 +63,10 @@ export const sentences = {
   'bed.dressed': (v: Values) => `${v.bed} dressed: ${list(v.amount, v.what)}.`,
   'bed.picked': (v: Values) => `${v.bed} picked: ${list(v.mass, v.count, v.crop) || 'some'}.`,
   'bed.planted': (v: Values) => `${v.bed} ${v.act}${v.crop ? `: ${v.crop}` : ''}.`,
-  'soil.tested': (v: Values) => after(`Soil test${v.bed ? ` of ${v.bed}` : ''}`, v.laboratory ?? ''),
+  'soil.tested': (v: Values) => after(`Soil report of ${v.bed ?? 'the plot'}`, list(v.figures, v.laboratory)),
+  'product.labelled': (v: Values) => `The label of ${v.product}: ${v.release}.`,
+  'goal.told': (v: Values) => `Hoped to pick on ${v.bed}: ${v.goal}${v.crop ? ` of ${v.crop}` : ''}.`,
+  'crop.described': (v: Values) => `Own crop ${v.name}, from: ${v.source}.`,
   'heap.fed': (v: Values) => after(`Heap ${v.heap} fed`, v.ingredients ?? ''),
   'heap.looked': (v: Values) =>
     after(`Look at heap ${v.heap}`, list(v.temperatureC && `${v.temperatureC}${NBSP}°C`, v.moisture, v.smell)),
@@ -103,6 +106,9 @@ export const kindNames: Readonly<Record<keyof typeof sentences, string>> = {
   'bed.picked': 'picked',
   'bed.planted': 'planted',
   'soil.tested': 'soil test',
+  'product.labelled': 'label of a product',
+  'goal.told': 'hoped to pick',
+  'crop.described': 'own crop',
   'heap.fed': 'heap fed',
   'heap.looked': 'heap look',
   'weather.typed': 'weather',
@@ -114,6 +120,20 @@ export const kindNames: Readonly<Record<keyof typeof sentences, string>> = {
   'lessons.reset': 'lessons set back',
 };
 
+/** What a soil report measures. */
+export const soilNames: Readonly<Record<string, string>> = {
+  p: 'phosphorus',
+  k: 'potassium',
+  n: 'total nitrogen',
+  nitrate: 'nitrate nitrogen',
+  ca: 'calcium',
+  mg: 'magnesium',
+  ph: 'pH',
+  'organic-matter': 'organic matter',
+  ec: 'salt',
+  other: 'another figure',
+};
+
 /** Words of the record sheet. */
 export const record = {
   yes: 'yes',
@@ -123,6 +143,18 @@ export const record = {
   of: (amount: string, name: string) => `${amount} of ${name}`,
   aLot: 'a lot of scraps',
   notHere: 'something not in this record',
+  /** What stands as typed once a figure was corrected by itself. */
+  typedAnew: (figure: string, told: Readonly<Record<string, unknown>>) =>
+    figure === 'value'
+      ? `${told.value}`
+      : figure === 'yieldKgPerM2'
+        ? `${told.yieldKgPerM2}${NBSP}kg/m²`
+        : told.low === told.high
+          ? `${told.likely}`
+          : `${told.likely} (${told.low} to ${told.high})`,
+  /** A line of a soil report: "phosphorus 30 ppm, Mehlich-3". */
+  soilLine: (what: string, typed: string, unit: string, method: string | undefined) =>
+    `${soilNames[what] ?? what} ${typed}${unit === 'pH' ? '' : `${NBSP}${unit}`}${method === undefined ? '' : ` by ${method}`}`,
   readBy: (typed: string, by: string) => `${typed} (${by})`,
   /** Answers that only the record names. */
   answers: {
@@ -134,6 +166,8 @@ export const record = {
     'set-aside': 'set aside',
     'compost-only': 'compost only',
     'cover-crop': 'cover crop',
+    soluble: 'dissolves, at hand at once',
+    slow: 'has to rot first',
     in: 'goes in',
     out: 'out',
     heap: 'onto the heap',
@@ -219,6 +253,23 @@ const own: Readonly<Record<string, string>> = {
   ecDsPerM: 'Conductivity, mS/cm',
   meshMm: 'Mesh, mm',
   rest: 'Rest in the vessel',
+  figures: 'Line',
+  goal: 'Hoped to pick',
+  release: 'How it lets go',
+  harvest: 'Harvest, kg/m²',
+  nNeed: 'Nitrogen to be had, g/m²',
+  nContent: 'Nitrogen in the harvest, g/kg',
+  pContent: 'Phosphorus in the harvest, g/kg',
+  kContent: 'Potassium in the harvest, g/kg',
+  depthCm: 'Depth, cm',
+  yieldKgPerM2: 'Hoped to pick, kg/m²',
+  nPercent: 'Nitrogen on the label, %',
+  p2o5Percent: 'Phosphate (P₂O₅) on the label, %',
+  k2oPercent: 'Potash (K₂O) on the label, %',
+  nPercentDm: 'Nitrogen, % of dry matter',
+  pPercentDm: 'Phosphorus, % of dry matter',
+  kPercentDm: 'Potassium, % of dry matter',
+  cn: 'C:N',
   why: 'Why',
   lost: 'How much',
   present: 'Who is about',
