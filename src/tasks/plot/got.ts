@@ -1,14 +1,16 @@
-// What the beds got, as a sheet draws it: for one nutrient every bed in walking order with its need and what was given, by
-// kind, on one scale; the liquid by itself with its share of the need. The sums are the ledger's.
+// What the beds got, as a sheet draws it: for one nutrient every bed in walking order as a strip whose length is its need,
+// with what was given by kind, as fractions of that need; the plot in one line. The sums are the ledger's.
 
 import type { Nutrient } from '#engine/ground/need.ts';
-import type { Range } from '#engine/quantity/range.ts';
+import { inverse, product, type Range } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Caution } from '../caution.ts';
 import type { LedgerBedResult, LedgerResult, SharePercent } from '../ledger-answer.ts';
+import { areaOf, type BedArea } from './bed-area.ts';
+import { type BedStrip, bedStrips } from './facts.ts';
 import { plotLedger } from './ledger.ts';
 
-/** A stretch of a bar, as fractions of the widest. */
+/** A stretch of a strip, as fractions of the need of its bed. */
 export interface GotPiece {
   readonly kind: string;
   readonly fromFraction: number;
@@ -16,8 +18,12 @@ export interface GotPiece {
 }
 
 export interface GotBed {
+  readonly id: string;
   readonly name: string;
   readonly crops: readonly string[];
+  readonly strip: Pick<BedStrip, 'lengthM' | 'assumed' | 'pots'>;
+  /** Set where the area was reckoned from pots. */
+  readonly pots: (NonNullable<BedArea['pots']> & { readonly areaM2: number }) | undefined;
   /** Null where it is not known. */
   readonly needG: Range | null;
   readonly givenG: Range | null;
@@ -26,18 +32,23 @@ export interface GotBed {
   readonly liquidG: Range | null;
   readonly liquidPercent: SharePercent | null;
   readonly byKind: readonly { readonly kind: string; readonly givenG: Range }[];
-  /** Need on the scale of the drawing. */
-  readonly need: Range | undefined;
-  /** What was given, the liquid first; what ties nitrogen up is told, not drawn. */
+  /** All that was given as a fraction of the need; undefined where either is not known, or nothing is needed. */
+  readonly covered: Range | undefined;
+  /** What was given, the liquid first; what ties nitrogen up is told, not drawn. Empty without a need. */
   readonly pieces: readonly GotPiece[];
+}
+
+export interface GotPlot extends Pick<GotBed, 'needG' | 'givenG' | 'missingG' | 'excessG' | 'liquidPercent'> {
+  /** Beds whose need is not known: need and missing are of the others. */
+  readonly without: readonly string[];
 }
 
 export interface GotView {
   readonly from: string;
   readonly to: string;
   readonly beds: readonly GotBed[];
-  /** Grams at the right end of every bar. */
-  readonly widestG: number;
+  readonly plot: GotPlot;
+  /** Beds that stand in no sum, as neither area nor pots were told. */
   readonly unsized: readonly string[];
   readonly cautions: readonly Caution[];
   readonly kinds: readonly string[];
@@ -50,68 +61,98 @@ export function yearSoFar(today: string): { readonly from: string; readonly to: 
 
 /** The sums once, for every nutrient: they cost the most. */
 export function gotSums({ plot, today }: { readonly plot: Plot; readonly today: string }) {
-  return { ...yearSoFar(today), ...plotLedger({ plot, ...yearSoFar(today) }) };
+  const { value, ids, unsized } = plotLedger({ plot, ...yearSoFar(today) });
+  const strips = new Map(bedStrips(plot).map((strip) => [strip.id, strip]));
+  const beds = ids.flatMap((id, i) => {
+    const [strip, sums] = [strips.get(id), value.beds[i]];
+    return strip === undefined || sums === undefined ? [] : [{ id, strip, sums }];
+  });
+  return { ...yearSoFar(today), beds, value, unsized };
 }
 
-/** The view of one nutrient. @arithmetic fractions of the widest bar */
-export function gotView(sums: ReturnType<typeof gotSums>, nutrient: Nutrient): GotView {
-  const { value, unsized, from, to } = sums;
-  const widestG = Math.max(0, ...value.beds.map((bed) => widestOf(bed, nutrient)));
+/** The view of one nutrient. */
+export function gotView({ beds, value, unsized, from, to }: ReturnType<typeof gotSums>, nutrient: Nutrient): GotView {
+  const { plot } = value;
   return {
     from,
     to,
-    widestG,
-    beds: value.beds.map((bed) => bedOf(bed, nutrient, widestG)),
+    beds: beds.map((bed) => bedOf(bed, nutrient)),
+    plot: {
+      needG: plot.needG[nutrient],
+      givenG: plot.givenG[nutrient],
+      missingG: plot.missingG[nutrient],
+      excessG: plot.excessG[nutrient],
+      liquidPercent: plot.liquidSharePercent[nutrient],
+      without: plot.without[nutrient],
+    },
     unsized,
     cautions: value.cautions,
     kinds: kindsOf(value, nutrient),
   };
 }
 
-function widestOf(bed: LedgerBedResult, nutrient: Nutrient): number {
-  const given = bed.byKind.reduce((sum, { givenG }) => sum + Math.max(0, givenG[nutrient]?.likely ?? 0), 0);
-  return Math.max(bed.needG[nutrient]?.high ?? 0, given);
-}
-
 const LIQUID = 'pour';
 
-function bedOf(bed: LedgerBedResult, nutrient: Nutrient, widestG: number): GotBed {
-  const kinds = bed.byKind.flatMap(({ kind, givenG }) => {
-    const grams = givenG[nutrient];
-    return grams === null ? [] : [{ kind, givenG: grams }];
+interface Summed {
+  readonly id: string;
+  readonly strip: BedStrip;
+  readonly sums: LedgerBedResult;
+}
+
+/** One bed. @arithmetic fractions of the likely need; the range of the quotient in quadrature (quantity/range.ts) */
+function bedOf({ id, strip, sums }: Summed, nutrient: Nutrient): GotBed {
+  const byKind = sums.byKind.flatMap(({ kind, givenG: grams }) => {
+    const given = grams[nutrient];
+    return given === null ? [] : [{ kind, givenG: given }];
   });
-  const needG = bed.needG[nutrient];
-  const onScale = (grams: number) => (widestG > 0 ? grams / widestG : 0);
-  let atG = 0;
-  const pieces = kinds
-    .filter(({ givenG }) => givenG.likely > 0)
-    .toSorted((a, b) => Number(b.kind === LIQUID) - Number(a.kind === LIQUID))
-    .map(({ kind, givenG }): GotPiece => {
-      const fromFraction = onScale(atG);
-      atG += givenG.likely;
-      return { kind, fromFraction, toFraction: onScale(atG) };
-    });
+  const [needG, givenG] = [sums.needG[nutrient], sums.givenG[nutrient]];
+  const needs = needG !== null && needG.likely > 0;
+  const area = areaOf(strip.facts);
   return {
-    name: bed.name,
-    crops: bed.crops,
+    id,
+    name: sums.name,
+    crops: sums.crops,
+    strip,
+    pots: area?.pots && { ...area.pots, areaM2: area.areaM2 },
     needG,
-    givenG: bed.givenG[nutrient],
-    missingG: bed.missingG[nutrient],
-    excessG: bed.excessG[nutrient],
-    liquidG: bed.liquidG[nutrient],
-    liquidPercent: bed.liquidSharePercent[nutrient],
-    byKind: kinds,
-    need:
-      needG === null
-        ? undefined
-        : { low: onScale(needG.low), likely: onScale(needG.likely), high: onScale(needG.high) },
-    pieces,
+    givenG,
+    missingG: sums.missingG[nutrient],
+    excessG: sums.excessG[nutrient],
+    liquidG: sums.liquidG[nutrient],
+    liquidPercent: sums.liquidSharePercent[nutrient],
+    byKind,
+    covered: needs && givenG !== null ? coveredOf(givenG, needG) : undefined,
+    pieces: needs ? piecesOf(byKind, needG.likely) : [],
   };
 }
 
+/** Given over needed. What is tied up may outweigh what is given: end by end then, as the logarithm has no place below 0. */
+function coveredOf(givenG: Range, needG: Range): Range {
+  if (givenG.low >= 0 && givenG.likely > 0) return product([givenG, inverse(needG)]);
+  return {
+    low: givenG.low < 0 ? givenG.low / needG.low : 0,
+    likely: givenG.likely / needG.likely,
+    high: givenG.high / (givenG.high > 0 ? needG.low : needG.high),
+  };
+}
+
+function piecesOf(byKind: GotBed['byKind'], needG: number): readonly GotPiece[] {
+  let atG = 0;
+  return byKind
+    .filter(({ givenG }) => givenG.likely > 0)
+    .toSorted(liquidFirst)
+    .map(({ kind, givenG }): GotPiece => {
+      const fromFraction = atG / needG;
+      atG += givenG.likely;
+      return { kind, fromFraction, toFraction: atG / needG };
+    });
+}
+
+function liquidFirst(a: { readonly kind: string }, b: { readonly kind: string }): number {
+  return Number(b.kind === LIQUID) - Number(a.kind === LIQUID);
+}
+
 function kindsOf({ beds }: LedgerResult, nutrient: Nutrient): readonly string[] {
-  const given = beds.flatMap(({ byKind }) =>
-    byKind.flatMap(({ kind, givenG }) => ((givenG[nutrient]?.likely ?? 0) > 0 ? [kind] : [])),
-  );
-  return [...new Set(given)].sort((a, b) => Number(b === LIQUID) - Number(a === LIQUID));
+  const given = beds.flatMap(({ byKind }) => byKind.filter(({ givenG }) => (givenG[nutrient]?.likely ?? 0) > 0));
+  return [...new Set(given.toSorted(liquidFirst).map(({ kind }) => kind))];
 }

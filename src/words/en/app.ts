@@ -82,6 +82,11 @@ export const beginning = {
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'June', 'July', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'];
 
+/** "June" of a local date. */
+export function monthName(on: string): string {
+  return MONTHS[Number(on.slice(5, 7)) - 1] ?? '';
+}
+
 /** "Thu 18 June" of a local date; the year is named where it is not the reader's own. */
 export function sayDate(on: string, today?: string): string {
   const [year = 0, month = 1, day = 1] = on.slice(0, 10).split('-').map(Number);
