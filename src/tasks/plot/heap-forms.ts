@@ -1,12 +1,10 @@
 // The two forms of a heap: a feeding, one row per ingredient by barrow, bucket or weight, and a look. What was typed is
 // kept beside what it was read as; every trouble stands at its field.
 
-import { readFigure } from '#engine/quantity/number.ts';
-import { parseAmount } from '#engine/quantity/parse.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { heapForms } from '#words/en/heap-sheet.ts';
 import { form as words } from '#words/en/plot.ts';
-import { sayAmountProblem } from '#words/quantity.ts';
+import { readBulk } from './bulk-amount.ts';
 import {
   type Asked,
   type Countries,
@@ -37,11 +35,6 @@ export interface FeedingTyped {
   readonly countries?: Countries | undefined;
 }
 
-type Amount = Body<'heap.fed'>['ingredients'][number]['amount'];
-type Read<T> = { readonly value: T } | { readonly trouble: FieldTrouble };
-
-const CONTAINER = /^(barrow|bucket)(?:load|ful)?s?$/i;
-
 /** Reads a feeding; a row left wholly empty is no row. */
 export function readFeeding(typed: FeedingTyped): FormRead<'heap.fed'> {
   const troubles = new Map<string, FieldTrouble>();
@@ -52,7 +45,7 @@ export function readFeeding(typed: FeedingTyped): FormRead<'heap.fed'> {
     const isNamed = [lot, batch, material, name].some((one) => one !== undefined && one !== '');
     if (!isNamed && amount === '') return;
     if (!isNamed) troubles.set(`ingredients.${i}.material`, { sentence: heapForms.noWhat });
-    const read = amountOf(amount, typed);
+    const read = readBulk(amount, typed);
     if ('trouble' in read) troubles.set(`ingredients.${i}.amount`, read.trouble);
     else
       ingredients.push({
@@ -78,27 +71,6 @@ export function readFeeding(typed: FeedingTyped): FormRead<'heap.fed'> {
 /** Troubles of the rows, and of the rest of the form; what follows from a row in trouble is not told twice. */
 function merged(rows: Troubles, rest: Troubles): Troubles {
   return new Map([...[...rest].filter(([field]) => !field.startsWith('ingredients')), ...rows]);
-}
-
-function amountOf(text: string, { litresOf, countries }: FeedingTyped): Read<Amount> {
-  if (text === '') return { trouble: { sentence: heapForms.noAmount } };
-  const figure = readFigure(text);
-  const unit = figure.ok ? CONTAINER.exec(figure.rest.trim())?.[1]?.toLowerCase() : undefined;
-  if (figure.ok && (unit === 'barrow' || unit === 'bucket')) {
-    const litres = litresOf?.[unit];
-    if (litres === undefined || !(litres > 0)) return { trouble: { sentence: heapForms.noLitres(heapForms[unit]) } };
-    if (!(figure.value > 0)) return { trouble: { sentence: heapForms.noAmount } };
-    return { value: { typed: text, volumeL: figure.value * litres } };
-  }
-  const mass = parseAmount(text, { dimension: 'mass', ...countries });
-  if (mass.ok) return { value: { typed: text, massKg: mass.value } };
-  const volume = parseAmount(text, { dimension: 'volume', ...countries });
-  if (volume.ok) return { value: { typed: text, volumeL: volume.value } };
-  const found = mass.problem.message === 'wrong-dimension' ? volume : mass;
-  const said = sayAmountProblem(found);
-  return {
-    trouble: { sentence: words.problem(text, said.message, said.allowed), ...(found.ask && { ask: found.ask }) },
-  };
 }
 
 /** What is asked at a look. */
