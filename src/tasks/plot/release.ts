@@ -21,8 +21,8 @@ export interface ReleasePoint {
   readonly freeG: Range | null;
 }
 
-/** How what is free stands to what can have been taken up; level where the bands touch. */
-export type Standing = 'behind' | 'level' | 'ahead' | 'unknown';
+/** How what is free stands to what can have been taken up; even where the bands touch. */
+export type Standing = 'behind' | 'even' | 'ahead' | 'unknown';
 
 export interface ReleaseMoment extends ReleasePoint {
   readonly standing: Standing;
@@ -176,7 +176,7 @@ function takenUp(weeks: Weeks, fromDay: number, lastDay: number): ((day: number)
 function momentFrom(one: ReleasePoint): ReleaseMoment {
   const { takenUpG, freeG } = one;
   if (takenUpG === null || freeG === null) return { ...one, standing: 'unknown' };
-  const standing = freeG.high < takenUpG.low ? 'behind' : freeG.low > takenUpG.high ? 'ahead' : 'level';
+  const standing = freeG.high < takenUpG.low ? 'behind' : freeG.low > takenUpG.high ? 'ahead' : 'even';
   return { ...one, standing };
 }
 

@@ -8,7 +8,7 @@ interface MomentSaid {
   readonly on: string;
   readonly takenUpG: Range | null;
   readonly freeG: Range | null;
-  readonly standing: 'behind' | 'level' | 'ahead' | 'unknown';
+  readonly standing: 'behind' | 'even' | 'ahead' | 'unknown';
 }
 
 interface SeasonSaid {
@@ -39,7 +39,7 @@ export const release = {
 
 const STANDS: Readonly<Record<MomentSaid['standing'], string>> = {
   behind: 'The release is behind: the rest has to come out of the soil.',
-  level: 'The two are about level.',
+  even: 'The two are about even.',
   ahead: 'The release is ahead: what is not taken up may wash out.',
   unknown: '',
 };
