@@ -44,3 +44,18 @@ test('a feeding by buckets asks what a bucket holds, and then stands as a row', 
   await page.getByRole('button', { name: 'Write it down' }).last().click();
   await expect(page.locator('.heap-sheet table').first()).toContainText('3 buckets');
 });
+
+test('a feeding offers the lots that lie here, and the sheet says what is left at the end', async ({ page }) => {
+  await open(page);
+  await expect(page.locator('.heap-sheet')).toContainText(/Left at the end, roughly: .* of nitrogen/);
+  await page.getByText('Put something on').click();
+  const what = page.getByLabel('What', { exact: true });
+  const lots = what.locator('optgroup[label="Scraps that lie here"] option');
+  await expect(lots.first()).toContainText('kg left');
+  await what.selectOption({ index: 1 });
+  await page.getByLabel('How much').fill('200 g');
+  await page.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(page.locator('.heap-sheet table').first()).toContainText('200 g');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+});

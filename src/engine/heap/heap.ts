@@ -1,6 +1,7 @@
 // A heap as a whole: known rows and rows to be found, its goals, and from them the masses, the mix, the water, the ways
 // out and what is left at the end. One call for the command line, the workings and the sheet.
 
+import type { Range } from '../quantity/range.ts';
 import { material } from '../tables/index.ts';
 import { ACCEPTABLE, heapFigure, PREFERRED } from './figures.ts';
 import { type Ingredient, type Weighed, weighed } from './ingredient.ts';
@@ -113,8 +114,8 @@ function waterOf(ask: {
   return isDry ? waterToAddKg(likely, AIM.moisturePercent) : 0;
 }
 
-/** Dry matter of finished compost, as the materials table has it. */
-function finishedDryMatter() {
+/** Dry matter of finished compost. @memory data/materials.csv, finished-compost */
+export function finishedDryMatter(): Range {
   const figure = material('finished-compost')?.figures.dryMatter;
   if (figure === undefined) throw new Error('the materials table has no finished compost');
   return { low: figure.low, likely: figure.likely, high: figure.high };

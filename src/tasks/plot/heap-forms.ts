@@ -14,6 +14,7 @@ import {
   type Troubles,
   type Typed,
 } from './form.ts';
+import type { HeapOffers } from './heap-offers.ts';
 
 /** One row of a feeding as typed. */
 export interface FeedingRow {
@@ -33,6 +34,8 @@ export interface FeedingTyped {
   /** Litres that one of each holds, as the grower told; without it barrows and buckets are asked about. */
   readonly litresOf?: { readonly barrow?: number | undefined; readonly bucket?: number | undefined } | undefined;
   readonly countries?: Countries | undefined;
+  /** What may go on a heap today; a lot or a batch that is not among it is refused. */
+  readonly offers: HeapOffers;
 }
 
 /** Reads a feeding; a row left wholly empty is no row. */
@@ -45,6 +48,7 @@ export function readFeeding(typed: FeedingTyped): FormRead<'heap.fed'> {
     const isNamed = [lot, batch, material, name].some((one) => one !== undefined && one !== '');
     if (!isNamed && amount === '') return;
     if (!isNamed) troubles.set(`ingredients.${i}.material`, { sentence: heapForms.noWhat });
+    if (!isOffered(row, typed.offers)) troubles.set(`ingredients.${i}.material`, { sentence: heapForms.notOffered });
     const read = readBulk(amount, typed);
     if ('trouble' in read) troubles.set(`ingredients.${i}.amount`, read.trouble);
     else
@@ -66,6 +70,11 @@ export function readFeeding(typed: FeedingTyped): FormRead<'heap.fed'> {
   const read = readForm('heap.fed', asked, texts, { base: { ingredients }, countries: typed.countries ?? {} });
   if (troubles.size === 0) return read;
   return { ok: false, troubles: merged(troubles, read.ok ? new Map() : read.troubles) };
+}
+
+function isOffered({ lot, batch }: FeedingRow, { lots, solids }: HeapOffers): boolean {
+  if (lot) return lots.some(({ choice }) => choice === `lot:${lot}`);
+  return !batch || solids.some(({ choice }) => choice === `batch:${batch}`);
 }
 
 /** Troubles of the rows, and of the rest of the form; what follows from a row in trouble is not told twice. */

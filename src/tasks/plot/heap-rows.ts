@@ -1,6 +1,7 @@
 // What went into a heap, row by row: lots, materials, strained solids and lost batches of the record, each with its
 // figures and its mass. What cannot be counted is listed by name, never passed over.
 
+import { strainedBatch } from '#engine/bottle/strained.ts';
 import {
   type Ingredient,
   massOfVolume,
@@ -9,13 +10,15 @@ import {
   type Weighed,
 } from '#engine/heap/ingredient.ts';
 import { mixOf } from '#engine/heap/mix.ts';
-import { point, type Range, scale, sum } from '#engine/quantity/range.ts';
+import { asRange, point, type Range, scale, sum } from '#engine/quantity/range.ts';
 import { material } from '#engine/tables/index.ts';
 import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { heapNames } from '#words/en/heap-sheet.ts';
+import { solidsPortion } from '../ledger-supply.ts';
+import { strainedFrom } from './ledger.ts';
 
 type Told = Body<'heap.fed'>['ingredients'][number];
 
@@ -77,7 +80,7 @@ interface Named {
 }
 
 function ingredientOf(plot: Plot, told: Told): Named {
-  if (told.batch !== undefined) return batchIngredient(plot.batches.get(told.batch));
+  if (told.batch !== undefined) return batchIngredient(plot, plot.batches.get(told.batch));
   const lot = told.lot === undefined ? undefined : plot.lots.get(told.lot)?.act.body;
   const id = told.material ?? lot?.material;
   const analysis = { ...lot?.analysis, ...told.analysis };
@@ -99,14 +102,17 @@ function ingredientOf(plot: Plot, told: Told): Named {
 }
 
 /**
- * The solids of a strained batch; or, where it was tipped whole, all its plants with their water and the C:N they went in
- * with.
+ * The solids of a strained batch by its own balance; or, where it was tipped whole, all its plants with their water and
+ * the C:N they went in with.
  */
-function batchIngredient(batch: Batch | undefined): Named {
+function batchIngredient(plot: Plot, batch: Batch | undefined): Named {
   if (batch === undefined) return { name: heapNames.unnamed, ingredient: undefined };
   const name = heapNames.solids(batch.peg);
   if (batch.strainings.length > 0) {
-    return { name, ingredient: resolveIngredient({ material: 'strained-solids', name }) };
+    return {
+      name,
+      ingredient: resolveIngredient({ ...solidsFigures(plot, batch), material: 'strained-solids', name }),
+    };
   }
   const whole = heapNames.batch(batch.peg);
   const { parts: tipped, waterL } = batch.tipped.parts.length > 0 ? batch.tipped : batch.contents;
@@ -123,6 +129,20 @@ function batchIngredient(batch: Batch | undefined): Named {
     name: whole,
     ingredient: resolveIngredient({ name: whole, dryMatter: scale(mix.dryKg, 1 / wetKg), cn: mix.cn }),
   };
+}
+
+/** Solids drier than this were not weighed whole. @practice our caution, no source: pressed by hand they hold more water */
+const DRIEST_FRACTION = 0.5;
+
+/** What is left in the solids of a batch, and its own C:N; what is not known is left to the materials table. */
+function solidsFigures(plot: Plot, batch: Batch) {
+  const strained = strainedFrom(plot, batch);
+  const { solidsCn } = strainedBatch(strained);
+  const cn = solidsCn.known ? { cn: solidsCn.cn } : {};
+  const own = solidsPortion(strained, strained.solidsKg);
+  if (own === undefined || !(asRange(own.dryMatter ?? 1).likely < DRIEST_FRACTION)) return cn;
+  const { dryMatter, nPercentDm, kPercentDm } = own;
+  return { ...cn, dryMatter, nPercentDm, kPercentDm };
 }
 
 function massOf({ amount, batch }: Told, { bulkKgPerM3 }: Ingredient): Range | undefined {

@@ -100,6 +100,7 @@ describe('a heap turned through three hot weeks', () => {
 });
 
 describe('the feeding form', () => {
+  const offers = { lots: [], solids: [] };
   const rows = [
     { material: 'grass-clippings-fresh', amount: '2 barrows' },
     { material: 'dry-leaves', amount: '3 buckets' },
@@ -108,7 +109,7 @@ describe('the feeding form', () => {
   ];
 
   it('reads barrows and buckets by the litres that were told, and kilograms as they are', () => {
-    const read = readFeeding({ heap: 'bay', rows, litresOf: { barrow: 90, bucket: 10 }, water: '5 L' });
+    const read = readFeeding({ heap: 'bay', offers, rows, litresOf: { barrow: 90, bucket: 10 }, water: '5 L' });
     expect(read).toMatchObject({
       ok: true,
       body: {
@@ -126,6 +127,7 @@ describe('the feeding form', () => {
   it('asks what a bucket holds, what an amount means and what a row is, all at once', () => {
     const read = readFeeding({
       heap: 'bay',
+      offers,
       rows: [...rows.slice(1, 2), { material: 'straw', amount: 'a lot' }, { amount: '2 kg' }],
     });
     expect(read.ok).toBe(false);
@@ -138,7 +140,7 @@ describe('the feeding form', () => {
   });
 
   it('takes no feeding without a row, and no look that says nothing', () => {
-    expect(readFeeding({ heap: 'bay', rows: [] }).ok).toBe(false);
+    expect(readFeeding({ heap: 'bay', offers, rows: [] }).ok).toBe(false);
     expect(readHeapLook('bay', {}).ok).toBe(false);
   });
 

@@ -3,8 +3,9 @@
 
 import { type Cooling, coolingOf } from '#engine/heap/cooling.ts';
 import { ACCEPTABLE, PREFERRED } from '#engine/heap/figures.ts';
-import { coffeePercentOf } from '#engine/heap/heap.ts';
+import { coffeePercentOf, finishedDryMatter } from '#engine/heap/heap.ts';
 import { type Weighed, weighed } from '#engine/heap/ingredient.ts';
+import { type Left, leftOf } from '#engine/heap/left.ts';
 import { daysOf, type LogDay, type LogEntry, sinceFed } from '#engine/heap/log.ts';
 import { type Mix, mixOf } from '#engine/heap/mix.ts';
 import { type Verdict, verdictsOf } from '#engine/heap/sanitation.ts';
@@ -57,6 +58,8 @@ export interface HeapView {
   readonly volumeL: Range | undefined;
   readonly cn: Range | undefined;
   readonly moisturePercent: Range | undefined;
+  /** At the end, of the rows that count. */
+  readonly left: Left | undefined;
   readonly curve: {
     readonly points: readonly HeapPoint[];
     readonly turnedDays: readonly number[];
@@ -118,6 +121,7 @@ export function heapView({ plot, heap, today }: HeapAsk): HeapView | undefined {
     volumeL,
     cn: mix?.cn,
     moisturePercent: mix?.moisturePercent,
+    left: dry && leftOf(counted, dry, finishedDryMatter()),
     curve: {
       points: days.flatMap(({ day, coreC }) => (coreC === undefined ? [] : [{ on: onDay(built + day), day, coreC }])),
       turnedDays: days.filter(({ turned }) => turned).map(({ day }) => day),

@@ -1,10 +1,11 @@
 // Putting something on a heap: one row per ingredient, by barrows, buckets or weight. The draft outlives a reload; the
 // rows are read by tasks, every trouble at its row.
 
-import { createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import { materials } from '#engine/tables/index.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { readFeeding } from '#tasks/plot/heap-forms.ts';
+import { type HeapOffer, heapOffers, namedBy } from '#tasks/plot/heap-offers.ts';
 import { heapSheet } from '#words/en/heap-sheet.ts';
 import { form } from '#words/en/plot.ts';
 import { useRecord } from '../app/context.tsx';
@@ -12,6 +13,7 @@ import { useDraft } from '../app/draft.ts';
 import { sayFailure } from '../parts/failure.ts';
 
 interface RowDraft {
+  /** An id of the list, or `lot:…`, or `batch:…`. */
   readonly material: string;
   readonly name: string;
   readonly amount: string;
@@ -27,15 +29,17 @@ export function Feeding(props: { readonly heap: string }) {
   const [busy, setBusy] = createSignal(false);
   const [said, setSaid] = createSignal('');
   const litres = (text: string) => (text.trim() === '' ? undefined : Number(text.trim().replace(',', '.')));
+  const offers = createMemo(() => heapOffers({ plot: record.plot(), today: record.today() }));
   const read = () => {
     const { heap, barrow, bucket, water, rows } = draft();
     return readFeeding({
       heap: heap.trim() || props.heap,
       rows: rows.map(({ material, name, amount }) => ({
-        material: material || undefined,
-        name: name.trim() || undefined,
+        ...namedBy(material),
+        name: material === '' ? name.trim() || undefined : undefined,
         amount,
       })),
+      offers: offers(),
       water,
       litresOf: { barrow: litres(barrow), bucket: litres(bucket) },
     });
@@ -75,16 +79,30 @@ export function Feeding(props: { readonly heap: string }) {
             <legend class="unseen">{heapSheet.fields.what}</legend>
             <div class="field">
               <label for={`heap-what-${i}`}>{heapSheet.fields.what}</label>
-              <select id={`heap-what-${i}`} onChange={(event) => put(i, { material: event.currentTarget.value })}>
+              <select
+                id={`heap-what-${i}`}
+                aria-invalid={troubles().has(`ingredients.${i}.material`) || undefined}
+                aria-describedby={`heap-what-${i}-trouble`}
+                onChange={(event) => put(i, { material: event.currentTarget.value })}
+              >
                 <option value="">{heapSheet.notListed}</option>
-                <For each={materials.filter(({ into }) => into !== 'out')}>
-                  {({ id, name }) => (
-                    <option value={id} selected={draft().rows[i]?.material === id}>
-                      {name}
-                    </option>
-                  )}
-                </For>
+                <Offers label={heapSheet.lotsHere} offers={offers().lots} taken={draft().rows[i]?.material} />
+                <Offers label={heapSheet.solidsHere} offers={offers().solids} taken={draft().rows[i]?.material} />
+                <optgroup label={heapSheet.listed}>
+                  <For each={materials.filter(({ into }) => into !== 'out')}>
+                    {({ id, name }) => (
+                      <option value={id} selected={draft().rows[i]?.material === id}>
+                        {name}
+                      </option>
+                    )}
+                  </For>
+                </optgroup>
               </select>
+              <div class="trouble" id={`heap-what-${i}-trouble`}>
+                <Show when={(draft().rows[i]?.material ?? '') !== '' && troubles().get(`ingredients.${i}.material`)}>
+                  {(trouble) => <p>{trouble().sentence}</p>}
+                </Show>
+              </div>
             </div>
             <Show when={(draft().rows[i]?.material ?? '') === ''}>
               <Field
@@ -127,6 +145,26 @@ export function Feeding(props: { readonly heap: string }) {
         {said()}
       </p>
     </form>
+  );
+}
+
+function Offers(props: {
+  readonly label: string;
+  readonly offers: readonly HeapOffer[];
+  readonly taken: string | undefined;
+}) {
+  return (
+    <Show when={props.offers.length > 0}>
+      <optgroup label={props.label}>
+        <For each={props.offers}>
+          {({ choice, name, leftKg }) => (
+            <option value={choice} selected={props.taken === choice}>
+              {heapSheet.offer(name, leftKg)}
+            </option>
+          )}
+        </For>
+      </optgroup>
+    </Show>
   );
 }
 

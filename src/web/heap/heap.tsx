@@ -5,6 +5,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { type HeapView, heapsOf, heapView } from '#tasks/plot/heap.ts';
 import { lookAsked, readHeapLook } from '#tasks/plot/heap-forms.ts';
 import { titles } from '#words/en/app.ts';
+import { sayLeft } from '#words/en/heap.ts';
 import { heapSheet } from '#words/en/heap-sheet.ts';
 import { band } from '#words/figures.ts';
 import { useRecord } from '../app/context.tsx';
@@ -90,6 +91,7 @@ function Shown(props: { readonly view: HeapView }) {
               </For>
             </tbody>
           </table>
+          <Show when={props.view.left}>{(left) => <p>{sayLeft(left())}</p>}</Show>
           <Show when={props.view.notCounted.length > 0}>
             <p>{heapSheet.notCounted(props.view.notCounted)}</p>
           </Show>

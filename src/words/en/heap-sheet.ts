@@ -76,6 +76,10 @@ export const heapSheet = {
     note: 'Note',
   } as Readonly<Record<string, string>>,
   notListed: 'not in the list',
+  lotsHere: 'Scraps that lie here',
+  solidsHere: 'Strained solids',
+  listed: 'Materials of the list',
+  offer: (name: string, leftKg: number) => `${name}, ${withUnit(leftKg, 'kg')} left`,
   usualHeap: 'the heap',
 } as const;
 
@@ -85,6 +89,8 @@ export const heapForms = {
   noAmount: 'Say how much: kilograms, litres, barrows or buckets.',
   noLitres: (container: string) => `Say how many litres one ${container} holds.`,
   noWhat: 'Say what it is: a lot, a material of the list, or a name.',
+  notOffered:
+    'That may not go on a heap now: it is used up, set aside, or kept out. Choose again; the sheet of scraps says why.',
   barrow: 'barrow',
   bucket: 'bucket',
   moisture: { dry: 'dry', right: 'holds together', wet: 'drips' },

@@ -173,9 +173,23 @@ export interface HeatSaid {
   readonly cooling: { readonly tauDays: number; readonly readingsCount: number } | null;
 }
 
+interface LeftSaid {
+  readonly massKg: Range;
+  readonly carbonKg: Range;
+  readonly nitrogenKg: Range;
+  readonly potassiumKg?: Range | null | undefined;
+  readonly volumeL?: Range | null | undefined;
+}
+
+/** What is left of a heap at the end. */
+export function sayLeft({ massKg, carbonKg, nitrogenKg, potassiumKg, volumeL }: LeftSaid): string {
+  const litres = volumeL ? `, ${band(volumeL, 'L', 0)}` : '';
+  const potassium = potassiumKg ? ` and ${band(inGrams(potassiumKg), 'g', 0)} of potassium` : '';
+  return `Left at the end, roughly: ${band(massKg, 'kg')} of compost${litres}, with ${band(carbonKg, 'kg')} of carbon and ${band(inGrams(nitrogenKg), 'g', 0)} of nitrogen${potassium}.`;
+}
+
 /** A heap, sentence by sentence. */
 export function sayHeap(said: HeapSaid): readonly string[] {
-  const { left } = said;
   return [
     ...said.masses.map(sayRow),
     `C:N of the mix: ${said.cnRange === null ? 'not known' : band(said.cnRange, '', 0)}. Water in it: ${band(said.moisturePercentRange, '%', 0)}.`,
@@ -190,7 +204,7 @@ export function sayHeap(said: HeapSaid): readonly string[] {
         ]
       : []),
     ...(said.why === '' ? [] : [said.why]),
-    `Left at the end, roughly: ${band(left.massKg, 'kg')} of compost${left.volumeL === null ? '' : `, ${band(left.volumeL, 'L', 0)}`}, with ${band(left.carbonKg, 'kg')} of carbon and ${band(inGrams(left.nitrogenKg), 'g', 0)} of nitrogen${left.potassiumKg === null ? '' : ` and ${band(inGrams(left.potassiumKg), 'g', 0)} of potassium`}.`,
+    sayLeft(said.left),
     ...(said.heat === undefined ? [] : sayHeat(said.heat)),
   ];
 }
