@@ -1,5 +1,4 @@
-// Degree days of single days, by the four published ways; the season sums of an open weather series are left out, since
-// no package here carries it.
+// Degree days of single days, by the four published ways; the sums of whole seasons are degree-days-season.test.ts.
 
 import { describe, expect, it } from 'vitest';
 import { type DegreeDayWay, degreeDays } from '#engine/ground/degree-days.ts';
