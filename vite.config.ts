@@ -25,7 +25,9 @@ export default defineConfig({
         icons: [{ src: '/peg.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,webmanifest}'],
+        // The solver of the cover is fetched after the page is there, so that the gap can be closed with no signal.
+        globPatterns: ['**/*.{js,css,html,svg,webmanifest,wasm}'],
+        maximumFileSizeToCacheInBytes: 6_000_000,
         clientsClaim: true,
         skipWaiting: false,
         navigateFallback: '/index.html',

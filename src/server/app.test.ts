@@ -66,7 +66,7 @@ describe('the server', () => {
     expect(policy).toEqual(
       expect.arrayContaining([
         "default-src 'self'",
-        "script-src 'self'",
+        "script-src 'self' 'wasm-unsafe-eval'",
         "style-src 'self'",
         "img-src 'self' data: blob:",
       ]),

@@ -5,7 +5,9 @@ import type { CoverBed, CoverInput, CoverSource } from '#engine/ground/cover/inp
 import type { LinearProgram, Solve } from '#engine/ground/cover/program.ts';
 import { range } from '#engine/quantity/range.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Thousandths: doubles of every size would be mostly nothing, and such a garden needs no plan. */
+const between = (min: number, max: number) =>
+  fc.integer({ min: Math.ceil(min * 1000), max: Math.floor(max * 1000) }).map((value) => value / 1000);
 const band = (min: number, max: number) =>
   fc
     .tuple(between(min, max), between(0, 0.5), between(0, 0.5))

@@ -1,88 +1,148 @@
-// The cover of a plot out of its record: what its ledger misses, closed first with clippings that lie there and may go
-// on a bed, then with feeds whose label and price the grower told. Other stocks are not counted on.
+// How to close what the beds of a plot miss, out of its record: the question for the cover (plain data, so that it can go to
+// a worker), and the answer as a sheet shows it: sentences, pieces of each bed, sums. The plan is the engine's.
 
-import type { CoverSource } from '#engine/ground/cover/input.ts';
+import type { CoverBed, CoverInput, CoverSource, SourceKind } from '#engine/ground/cover/input.ts';
+import { mostLayerKgPerM2 } from '#engine/ground/cover/layers.ts';
 import { type CoverPlan, planCover } from '#engine/ground/cover/plan.ts';
 import type { Solve } from '#engine/ground/cover/program.ts';
-import { matterSupply, productSupply, type Supply } from '#engine/ground/supply.ts';
-import { product, type Range, scale } from '#engine/quantity/range.ts';
-import { resolvePart } from '#engine/scraps/resolve.ts';
+import { NUTRIENTS, type Nutrient } from '#engine/ground/need.ts';
+import type { Range } from '#engine/quantity/range.ts';
+import { material } from '#engine/tables/index.ts';
+import { workCover } from '#engine/working/cover.ts';
+import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
-import { noCover, sayBinds, sayBuys, sayNotKnown, sayOpen, sayUses } from '#words/en/cover.ts';
+import { noCover, sayBinds, sayBuys, sayExcess, sayNotKnown, sayOpen, sayShort, sayUses } from '#words/en/cover.ts';
 import { coverBedOf } from '../ledger-cover.ts';
+import { coverSources } from './cover-sources.ts';
 import { plotLedger } from './ledger.ts';
 
-/** What the cover of a plot is asked for: local dates, both counted, and the solver. */
+/** What the cover of a plot is asked for: local dates, both counted. */
 export interface PlotCoverAsk {
   readonly plot: Plot;
   readonly from: string;
   readonly to: string;
-  readonly solve: Solve;
   /** Products to choose from, with prices that the grower told. */
   readonly shop?: readonly CoverSource[] | undefined;
+  readonly limits?: CoverInput['limits'];
+  readonly aim?: CoverInput['aim'] | undefined;
 }
 
-/** The cover in sentences, its cost and the plan; both are absent where no plan was found, and `open` says so. */
+/** One material on one bed. */
+export interface CoverPiece {
+  readonly source: string;
+  readonly kind: SourceKind;
+  readonly massKg: number;
+  readonly kgPerM2: number;
+  /** What it brings of each nutrient, likely; below 0 where it ties some up. */
+  readonly bringsG: Readonly<Record<Nutrient, number>>;
+}
+
+/** A bed with what closes its gaps; null where what it misses is not known. */
+export interface CoverBedShown {
+  readonly name: string;
+  readonly areaM2: number;
+  readonly missingG: Readonly<Record<Nutrient, number | null>>;
+  readonly leftG: Readonly<Record<Nutrient, number | null>>;
+  readonly pieces: readonly CoverPiece[];
+}
+
+/** The cover in sentences, its cost and the plan; cost and plan are absent where none was found, and `open` says so. */
 export interface PlotCoverAnswer {
-  readonly says: Readonly<Record<'uses' | 'buys' | 'binds' | 'open', readonly string[]>>;
+  readonly status: CoverPlan['status'] | 'no-plan' | 'no-beds';
+  readonly says: Readonly<
+    Record<'uses' | 'buys' | 'binds' | 'short' | 'open' | 'excess' | 'notKnown', readonly string[]>
+  >;
   readonly cost: Range | null;
+  readonly beds: readonly CoverBedShown[];
+  readonly workings: readonly Working[];
   readonly plan: CoverPlan | undefined;
 }
 
-/** Thickest layer of clippings on a bed, kg/m². @practice our caution, no source */
-const CLIPPINGS_KG_PER_M2 = 5;
-const MULCHES = ['grass-clippings-fresh', 'grass-clippings-wilted'];
+/** Clippings, wilted or fresh, by whose layer all fresh stuff on a bed is held. */
+const FRESH = 'grass-clippings-fresh';
+const COFFEE = 'coffee-grounds';
 
-/** How to close what the beds of the plot miss. */
-export function plotCover({ plot, from, to, solve, shop = [] }: PlotCoverAsk): PlotCoverAnswer {
-  const beds = plotLedger({ plot, from, to }).value.beds.map(coverBedOf);
-  const sources = [...clippingsOf(plot), ...feedsOf(plot), ...shop];
-  const answer = planCover({ beds, sources, aim: 'least-cost' }, solve);
-  if (!answer.ok) return { says: { uses: [], buys: [], binds: [], open: [noCover] }, cost: null, plan: undefined };
+/** The question for the cover. */
+export function coverInput({ plot, from, to, shop = [], limits, aim = 'least-cost' }: PlotCoverAsk): CoverInput {
+  const { value, ids } = plotLedger({ plot, from, to });
+  const beds = value.beds.map((bed) => withLayers(coverBedOf(bed)));
+  const known = ids.flatMap((id, i) => {
+    const [bed, asked] = [plot.beds.get(id), beds[i]];
+    return bed === undefined || asked === undefined ? [] : [{ id: asked.id, bed }];
+  });
+  const sources = [...coverSources({ plot, now: `${to}T23:59`, beds: known }), ...shop];
+  return { beds, sources, aim, ...(limits && { limits }) };
+}
+
+/** No thicker layer of fresh stuff, and of coffee grounds, than lets air through, whichever lots it comes from. */
+function withLayers(bed: CoverBed): CoverBed {
+  const most = (id: typeof FRESH | typeof COFFEE) =>
+    mostLayerKgPerM2(id === COFFEE ? COFFEE : 'mulch', material(id)?.figures.bulkKgPerM3?.likely ?? Number.NaN) *
+    bed.areaM2;
+  return { ...bed, mostFreshKg: most(FRESH), mostCoffeeKg: most(COFFEE) };
+}
+
+/** The answer to such a question. */
+export function coverAnswer(input: CoverInput, solve: Solve): PlotCoverAnswer {
+  const none = { uses: [], buys: [], binds: [], short: [], open: [], excess: [], notKnown: [] };
+  if (input.beds.length === 0) {
+    return { status: 'no-beds', says: none, cost: null, beds: [], workings: [], plan: undefined };
+  }
+  const answer = planCover(input, solve);
+  if (!answer.ok) {
+    const says = { ...none, short: [noCover] };
+    return { status: 'no-plan', says, cost: null, beds: [], workings: [], plan: undefined };
+  }
   const { plan } = answer;
-  const { uses, buys, binds, open, notKnown } = plan;
+  const { uses, buys, binds, open, balance, notKnown } = plan;
   return {
+    status: plan.status,
     says: {
       uses: sayUses(uses),
       buys: sayBuys(buys, uses),
       binds: sayBinds(binds, uses),
-      open: [...sayOpen(open), ...sayNotKnown(notKnown)],
+      short: sayShort(open),
+      open: sayOpen(open),
+      excess: sayExcess(balance, uses),
+      notKnown: sayNotKnown(notKnown),
     },
     cost: plan.cost,
+    beds: input.beds.map((bed) => shown(bed, plan)),
+    workings: workCover(plan),
     plan,
   };
 }
 
-function clippingsOf(plot: Plot): readonly CoverSource[] {
-  return [...plot.lots.values()].flatMap(({ id, act, leftKg, goes }): readonly CoverSource[] => {
-    const { material } = act.body;
-    if (goes !== 'liquid' || !(leftKg > 0) || material === undefined || !MULCHES.includes(material)) return [];
-    const part = resolvePart({ material, massKg: 1, ...act.body.analysis });
-    const perKg = perKgOf(matterSupply({ kind: 'mulch', day: 0, part, dugIn: false }));
-    const layer = { mostKgPerM2: CLIPPINGS_KG_PER_M2, fresh: true };
-    return [{ id, name: part.name, kind: 'clippings-mulch', perKg, haveKg: leftKg, ...layer }];
-  });
+/** Question and answer in one, where the solver is at hand. */
+export function plotCover({ solve, ...ask }: PlotCoverAsk & { readonly solve: Solve }): PlotCoverAnswer {
+  return coverAnswer(coverInput(ask), solve);
 }
 
-/** A feed bought once, at the price it had: more of it can be bought. What is left of the bag nobody told. */
-function feedsOf(plot: Plot): readonly CoverSource[] {
-  return plot.products.flatMap(({ id, body }): readonly CoverSource[] => {
-    const { name, what, mass, cost, nPercent, p2o5Percent, k2oPercent } = body;
-    const labelled = nPercent !== undefined && p2o5Percent !== undefined && k2oPercent !== undefined;
-    if (what !== 'feed' || !labelled || cost === undefined || mass === undefined || !(mass.massKg > 0)) return [];
-    // Slow: whether a bag is a meal or a salt is not told, and the smaller share is the careful one.
-    const label = { nPercent, p2o5Percent, k2oPercent, release: 'slow' } as const;
-    const perKg = perKgOf(productSupply({ name, day: 0, massKg: 1, ...label }));
-    const costPerKg = cost.amount / mass.massKg;
-    return [{ id, name, kind: 'bought-organic', perKg, costPerKg, packKg: mass.massKg }];
-  });
-}
-
-function perKgOf({ totalG, sharePercent }: Supply): CoverSource['perKg'] {
-  const { n, p, k } = totalG;
+function shown(bed: CoverBed, { balance, uses }: CoverPlan): CoverBedShown {
+  const of = (get: (one: CoverPlan['balance'][number]) => number) =>
+    Object.fromEntries(
+      NUTRIENTS.map((nutrient) => {
+        const found = balance.find((one) => one.bed === bed && one.nutrient === nutrient);
+        return [nutrient, found === undefined ? null : get(found)];
+      }),
+    ) as Record<Nutrient, number | null>;
   return {
-    ...(n ? { nG: product([n, scale(sharePercent, 0.01)]) } : {}),
-    ...(p ? { pG: p } : {}),
-    ...(k ? { kG: k } : {}),
+    name: bed.name,
+    areaM2: bed.areaM2,
+    missingG: of(({ missingG }) => missingG),
+    leftG: of(({ leftG }) => leftG),
+    pieces: uses
+      .filter((use) => use.bed === bed)
+      .map(({ source, massKg }) => ({
+        source: source.name,
+        kind: source.kind,
+        massKg,
+        kgPerM2: massKg / bed.areaM2,
+        bringsG: {
+          n: (source.perKg.nG?.likely ?? 0) * massKg,
+          p: (source.perKg.pG?.likely ?? 0) * massKg,
+          k: (source.perKg.kG?.likely ?? 0) * massKg,
+        },
+      })),
   };
 }

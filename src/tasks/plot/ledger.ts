@@ -261,7 +261,7 @@ function productOf(plot: Plot, id: string | undefined, day: number, massKg: numb
 }
 
 /** As the label has it; a product of which nobody told it may rot or dissolve. */
-function releaseOf(plot: Plot, id: string | undefined): 'at-once' | 'slow' | 'untold' {
+export function releaseOf(plot: Plot, id: string | undefined): 'at-once' | 'slow' | 'untold' {
   const told = id === undefined ? undefined : plot.labels.get(id)?.body.release;
   return told === undefined ? 'untold' : told === 'soluble' ? 'at-once' : 'slow';
 }

@@ -62,7 +62,9 @@ export function GotScreen() {
         <CautionList cautions={view().cautions} />
         <Table view={view()} />
         <ReleaseOfBed beds={view().beds} />
-        <p class="note">{got.commandLine}</p>
+        <A class="block act" href="/cover">
+          {got.toCover}
+        </A>
         <WorkingDialog
           model={{ workings: () => (asked() ? workings() : undefined), closeWhy: () => setAsked(false) }}
         />

@@ -142,6 +142,7 @@ const HINDERED: Readonly<Record<Hindrance, string>> = {
   fresh: 'fresh, of which there is enough',
   coffee: 'coffee grounds, of which there is enough',
   'not-known': 'holds an unknown amount of something limited here',
+  'kept-off': 'does not go on this bed',
   robs: 'would leave more open elsewhere than it closes here',
 };
 
@@ -172,6 +173,16 @@ export function sayOpen(open: readonly OpenGap[]): readonly string[] {
     const told =
       why.length > 0 ? `: ${why.join(', ')}` : `: no material named here brings any ${nutrientNames[nutrient]}`;
     return `${bed.name} stays ${grams(leftG)} of ${nutrientNames[nutrient]} short of the ${grams(missingG)} it misses, and that cannot be closed without ${wouldTake(gap)}${told}.`;
+  });
+}
+
+/** What stays short, a sentence a bed: the grams alone. Why, and what it would take, is `sayOpen`. */
+export function sayShort(open: readonly OpenGap[]): readonly string[] {
+  return [...new Set(open.map(({ bed }) => bed))].map((bed) => {
+    const gaps = open.filter((gap) => gap.bed === bed);
+    const left = gaps.map(({ nutrient, leftG }) => `${grams(leftG)} of ${nutrientNames[nutrient]}`);
+    const takes = gaps.map((gap) => nutrientNames[gap.nutrient]);
+    return `${bed.name} stays ${listed(left)} short. That cannot be closed without another source of ${listed(takes).replace(/ and ([^ ]+)$/, ' or $1')}.`;
   });
 }
 

@@ -50,8 +50,7 @@ export const got = {
     `${counted(count, 'pot')} of ${withUnit(volumeL, 'L')}, taken as tall as wide (${withUnit(diameterM * 100, 'cm', 0)}), count as ${withUnit(areaM2, 'm²', 2)} of ground.`,
   metres: (lengthM: number) => withUnit(lengthM, 'm', lengthM < 10 ? 1 : 0),
   noCrop: 'crop not told',
-  commandLine:
-    'How the gap closes at least cost is worked out on the command line for now: the word ledger with sources.',
+  toCover: 'How to close the gap',
 } as const;
 
 const grams = (one: Range | null) => (one === null ? got.notKnown : band(one, 'g', placesOf(one.likely)));

@@ -70,6 +70,8 @@ export interface CoverSource {
   /** Coffee grounds: count against mostCoffeeKg. */
   readonly coffee?: boolean | undefined;
   readonly unit?: SpokenUnit | undefined;
+  /** Ids of beds it does not go on, whatever they miss. */
+  readonly offBeds?: readonly string[] | undefined;
 }
 
 export interface CoverInput {

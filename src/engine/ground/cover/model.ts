@@ -74,11 +74,12 @@ function bedLimits(bed: CoverBed): readonly {
 }
 
 /**
- * Most of a source that may lie on a bed: its thickest layer, and nothing where a limit of the bed cannot be kept
- * because what the source brings is not known.
+ * Most of a source that may lie on a bed: its thickest layer; nothing where it does not go on this bed at all, or where a
+ * limit of the bed cannot be kept because what the source brings is not known.
  * @arithmetic
  */
 export function mostOnBedKg(bed: CoverBed, source: CoverSource): number {
+  if (source.offBeds?.includes(bed.id)) return 0;
   if (bedLimits(bed).some(({ perKg }) => perKg(source) === Number.POSITIVE_INFINITY)) return 0;
   const layer = source.mostKgPerM2 === undefined ? Number.POSITIVE_INFINITY : source.mostKgPerM2 * bed.areaM2;
   return kept(layer) ?? 0;

@@ -22,6 +22,8 @@ export type Hindrance =
   | 'coffee'
   /** What it brings of something limited on this bed is not known. */
   | 'not-known'
+  /** It does not go on this bed. */
+  | 'kept-off'
   /** It would close it only by opening more elsewhere. */
   | 'robs';
 
@@ -47,7 +49,8 @@ export function openGaps(input: CoverInput, answer: Answer, balance: readonly Be
         .filter((source) => bringsGPerKg(source, gap.nutrient, 'likely') > 0)
         .map((source) => {
           const by: Hindrance[] = [];
-          if (!(mostOnBedKg(gap.bed, source) > 0)) by.push('not-known');
+          if (source.offBeds?.includes(gap.bed.id)) by.push('kept-off');
+          else if (!(mostOnBedKg(gap.bed, source) > 0)) by.push('not-known');
           if (!canBeBought(source) && (empty.has(source) || !((source.haveKg ?? 0) > 0))) by.push('stock');
           if (canBeBought(source) && empty.has(source) && (isOut('money') || packs.has(source.id))) by.push('money');
           if (isOut('minutes') && (source.minutesPerKg ?? 0) > 0) by.push('minutes');

@@ -1,0 +1,183 @@
+// How to close the gap: a strip for each bed as long as what it misses, hatched by what closes it; the plan in sentences, the
+// table behind, what a shop offers, and the best use of what lies here. The plan comes out of the cover's worker.
+
+import { A } from '@solidjs/router';
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { CoverInput } from '#engine/ground/cover/input.ts';
+import type { Nutrient } from '#engine/ground/need.ts';
+import { coverInput } from '#tasks/plot/cover.ts';
+import { type OfferTyped, readMoney, readOffers } from '#tasks/plot/cover-offers.ts';
+import { shopSource } from '#tasks/plot/cover-sources.ts';
+import { yearSoFar } from '#tasks/plot/got.ts';
+import { coverSheet as words } from '#words/en/cover-sheet.ts';
+import { useRecord } from '../app/context.tsx';
+import { useDraft } from '../app/draft.ts';
+import { Sheet } from '../app/sheet.tsx';
+import { ChoiceRow } from '../parts/choice-row.tsx';
+import { WorkingDialog } from '../parts/working-dialog.tsx';
+import { planned } from './client.ts';
+import type { CoverShown } from './messages.ts';
+import { Offers } from './offers.tsx';
+import { CoverStrips } from './strips.tsx';
+import { BestUses } from './ways.tsx';
+import '../styles/drawing.css';
+import '../styles/weigh-in.css';
+import '../styles/got.css';
+import '../styles/cover.css';
+
+const SHEET = 16;
+
+interface Draft {
+  readonly aim: CoverInput['aim'];
+  readonly money: string;
+  readonly offers: readonly OfferTyped[];
+}
+
+export function CoverScreen() {
+  const record = useRecord();
+  const { draft, change } = useDraft<Draft>(`${record.plotId()}.cover`, { aim: 'least-cost', money: '', offers: [] });
+  const [nutrient, setNutrient] = createSignal<Nutrient>('n');
+  const [asked, setAsked] = createSignal(false);
+  const offers = createMemo(() => readOffers(draft().offers));
+  const money = createMemo(() => readMoney(draft().money));
+  const input = createMemo(() => {
+    const limit = money().money;
+    return coverInput({
+      plot: record.plot(),
+      ...yearSoFar(record.today()),
+      shop: offers().feeds.map(shopSource),
+      aim: draft().aim,
+      ...(limit === undefined ? {} : { limits: { money: limit } }),
+    });
+  });
+  const hasBeds = () => input().beds.length > 0;
+  const { answer, failed } = planned(() => (hasBeds() ? input() : undefined));
+  return (
+    <Sheet title={words.title} here="bed" number={SHEET}>
+      <p class="lead-in">{words.lead}</p>
+      <Show
+        when={hasBeds()}
+        fallback={
+          <>
+            <p>{words.empty}</p>
+            <A class="block act" href="/plot">
+              {words.start}
+            </A>
+          </>
+        }
+      >
+        <ChoiceRow
+          name="aim"
+          legend={words.choose}
+          words={words.aims}
+          taken={draft().aim}
+          onTake={(aim) => change({ aim })}
+        />
+        <Show when={!failed()} fallback={<p role="alert">{words.failed}</p>}>
+          <Show when={answer()} fallback={<p role="status">{words.working}</p>}>
+            {(plan) => (
+              <>
+                <p role="status">
+                  {words.status[plan().status]} <Show when={plan().cost}>{(cost) => words.costs(cost())}</Show>
+                </p>
+                <ChoiceRow
+                  name="cover-nutrient"
+                  legend={words.nutrient}
+                  words={words.nutrients}
+                  taken={nutrient()}
+                  onTake={setNutrient}
+                />
+                <CoverStrips beds={plan().beds} nutrient={nutrient()} />
+                <Sentences plan={plan()} />
+                <Table plan={plan()} />
+                <Show when={plan().workings.length > 0}>
+                  <button type="button" class="block" onClick={() => setAsked(true)}>
+                    {words.why}
+                  </button>
+                </Show>
+                <WorkingDialog
+                  model={{ workings: () => (asked() ? plan().workings : undefined), closeWhy: () => setAsked(false) }}
+                />
+              </>
+            )}
+          </Show>
+        </Show>
+        <Offers
+          offers={draft().offers}
+          money={draft().money}
+          troubles={offers().troubles}
+          moneyTrouble={money().trouble}
+          onOffers={(rows) => change({ offers: rows })}
+          onMoney={(text) => change({ money: text })}
+        />
+      </Show>
+      <BestUses plot={record.plot()} />
+      <A class="block" href="/got">
+        {words.toSums}
+      </A>
+    </Sheet>
+  );
+}
+
+function Sentences(props: { readonly plan: CoverShown }) {
+  return (
+    <For each={words.order}>
+      {(part) => (
+        <Show when={props.plan.says[part].length > 0}>
+          <section>
+            <h2>{words.headings[part]}</h2>
+            <ul class="cover-says">
+              <For each={props.plan.says[part]}>{(sentence) => <li>{sentence}</li>}</For>
+            </ul>
+            <Show when={part === 'uses'}>
+              <p class="note">{words.care}</p>
+            </Show>
+            <Show when={part === 'short' && props.plan.says.open.length > 0}>
+              <details class="fold">
+                <summary>{words.whyOpen}</summary>
+                <ul class="cover-says">
+                  <For each={props.plan.says.open}>{(sentence) => <li>{sentence}</li>}</For>
+                </ul>
+              </details>
+            </Show>
+          </section>
+        </Show>
+      )}
+    </For>
+  );
+}
+
+function Table(props: { readonly plan: CoverShown }) {
+  const rows = () => props.plan.beds.flatMap((bed) => bed.pieces.map((piece) => ({ bed: bed.name, piece })));
+  return (
+    <Show when={rows().length > 0}>
+      <details class="fold">
+        <summary>{words.table}</summary>
+        <section class="got-table" aria-label={words.table} tabindex={0}>
+          <table>
+            <thead>
+              <tr>
+                <For each={words.columns}>{(name) => <th scope="col">{name}</th>}</For>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {({ bed, piece }) => (
+                  <tr>
+                    <th scope="row">{bed}</th>
+                    <td>{piece.source}</td>
+                    <td>{words.amount(piece.massKg)}</td>
+                    <td>{words.perM2(piece.kgPerM2)}</td>
+                    <td>{words.grams(piece.bringsG.n)}</td>
+                    <td>{words.grams(piece.bringsG.p)}</td>
+                    <td>{words.grams(piece.bringsG.k)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </section>
+      </details>
+    </Show>
+  );
+}

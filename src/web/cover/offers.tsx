@@ -1,0 +1,100 @@
+// What a shop offers and what may be spent: a row an offer, as its label has it; every trouble stands at its field.
+
+import { For, Show } from 'solid-js';
+import { EMPTY_OFFER, type OfferTyped } from '#tasks/plot/cover-offers.ts';
+import type { Troubles } from '#tasks/plot/form.ts';
+import { coverSheet as words } from '#words/en/cover-sheet.ts';
+
+interface OffersProps {
+  readonly offers: readonly OfferTyped[];
+  readonly money: string;
+  readonly troubles: Troubles;
+  readonly moneyTrouble: string | undefined;
+  readonly onOffers: (offers: readonly OfferTyped[]) => void;
+  readonly onMoney: (text: string) => void;
+}
+
+const TEXTS = ['name', 'n', 'p2o5', 'k2o', 'pack', 'price'] as const;
+
+export function Offers(props: OffersProps) {
+  const count = () => Math.max(1, props.offers.length);
+  const row = (i: number) => props.offers[i] ?? EMPTY_OFFER;
+  const change = (i: number, next: Partial<OfferTyped>) =>
+    props.onOffers(Array.from({ length: count() }, (_, at) => (at === i ? { ...row(at), ...next } : row(at))));
+  return (
+    <details class="fold">
+      <summary>{words.limitsHeading}</summary>
+      <p>{words.limitsLead}</p>
+      <p class="note">{words.labelNote}</p>
+      <Text
+        id="cover-money"
+        label={words.money}
+        value={props.money}
+        trouble={props.moneyTrouble}
+        onText={props.onMoney}
+      />
+      <For each={Array.from({ length: count() }, (_, i) => i)}>
+        {(i) => (
+          <fieldset class="cover-offer">
+            <For each={TEXTS}>
+              {(field) => (
+                <Text
+                  id={`offer-${i}-${field}`}
+                  label={words.fields[field]}
+                  value={row(i)[field]}
+                  trouble={props.troubles.get(`${i}.${field}`)?.sentence}
+                  onText={(text) => change(i, { [field]: text })}
+                />
+              )}
+            </For>
+            <div class="field">
+              <label for={`offer-${i}-release`}>{words.fields.release}</label>
+              <select
+                id={`offer-${i}-release`}
+                class="entry"
+                value={row(i).release}
+                onChange={(event) => change(i, { release: event.currentTarget.value as OfferTyped['release'] })}
+              >
+                <For each={words.releases}>{([value, text]) => <option value={value}>{text}</option>}</For>
+              </select>
+            </div>
+          </fieldset>
+        )}
+      </For>
+      <button type="button" class="block" onClick={() => props.onOffers([...props.offers, EMPTY_OFFER])}>
+        {words.more}
+      </button>
+    </details>
+  );
+}
+
+function Text(props: {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly trouble: string | undefined;
+  readonly onText: (text: string) => void;
+}) {
+  return (
+    <div class="field">
+      <label for={props.id}>{props.label}</label>
+      <input
+        id={props.id}
+        class="entry plain"
+        type="text"
+        autocomplete="off"
+        value={props.value}
+        aria-invalid={props.trouble ? true : undefined}
+        aria-describedby={props.trouble ? `${props.id}-trouble` : undefined}
+        onChange={(event) => props.onText(event.currentTarget.value)}
+      />
+      <Show when={props.trouble}>
+        {(sentence) => (
+          <div class="trouble">
+            <p id={`${props.id}-trouble`}>{sentence()}</p>
+          </div>
+        )}
+      </Show>
+    </div>
+  );
+}
