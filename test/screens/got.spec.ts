@@ -50,16 +50,13 @@ test('the working of the sums is one touch away', async ({ page }) => {
   await expect(page.getByRole('dialog')).toBeVisible();
 });
 
-test('the season of a bed is opened and changed from the keyboard, with its table behind', async ({ page }) => {
+test('the season of a bed is on its own sheet, reached from its strip, with its table behind', async ({ page }) => {
   await open(page, 390);
-  const fold = page.getByText('Nitrogen over the season of a bed');
-  await fold.focus();
-  await page.keyboard.press('Enter');
+  await page.getByRole('link', { name: 'Gate' }).click();
   await expect(page.locator('.release')).toContainText(/By Thu 20\u00a0Aug the crop can have taken up .* came free/);
   await expect(page.locator('.release-curve')).toBeVisible();
-  await page.keyboard.press('Tab');
-  await expect(page.getByLabel('Which bed')).toBeFocused();
-  await page.getByLabel('Which bed').selectOption('Middle');
+  await page.goBack();
+  await page.getByRole('link', { name: 'Middle' }).click();
   await expect(page.locator('.release')).toContainText('When the crop was sown or planted was not told');
   await page.getByText('Week by week').click();
   await expect(page.getByRole('region', { name: 'Week by week' }).locator('tbody tr').first()).toContainText(

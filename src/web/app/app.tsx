@@ -30,6 +30,7 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
   ['/cress/:feed', lazy(async () => ({ default: (await import('../weather/cress.tsx')).CressScreen }))],
   ['/got', lazy(async () => ({ default: (await import('../got/got.tsx')).GotScreen }))],
   ['/cover', lazy(async () => ({ default: (await import('../cover/cover.tsx')).CoverScreen }))],
+  ['/got/:bed', lazy(async () => ({ default: (await import('../got/bed.tsx')).GotBedScreen }))],
   ['/heap', lazy(async () => ({ default: (await import('../heap/heap.tsx')).HeapScreen }))],
   ['/record', lazy(async () => ({ default: (await import('../record/record.tsx')).RecordScreen }))],
   ['/print/tags', lazy(async () => ({ default: (await import('../print/tags.tsx')).TagsPrint }))],

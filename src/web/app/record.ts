@@ -38,6 +38,13 @@ interface Given {
   readonly fold: Fold | undefined;
 }
 
+/** One of several acts. */
+export interface ActAsked {
+  readonly kind: Kind;
+  readonly body: Body<Kind> | ((before: readonly Entry[]) => Body<Kind>);
+  readonly on?: string;
+}
+
 type Fold = typeof fold;
 
 /** A new id of this device. */
@@ -132,9 +139,13 @@ function recordOf(given: Given, dispose: () => void) {
     async correct(entry: Entry, told: { readonly on: string; readonly body: Body<Kind> }): Promise<void> {
       await append([entryFrom(correct(entry, told, stamp()))]);
     },
-    /** Several acts that stand or fall together. */
-    async acts(list: readonly { kind: Kind; body: Body<Kind>; on?: string }[]): Promise<readonly Entry[]> {
-      const fresh = list.map(({ kind, body, on }) => entryFrom(write({ kind, on: on ?? nowExactly(), body }, stamp())));
+    /** Several acts that stand or fall together; a body may be made of the acts before it, to name one by its id. */
+    async acts(list: readonly ActAsked[]): Promise<readonly Entry[]> {
+      const fresh: Entry[] = [];
+      for (const { kind, body, on } of list) {
+        const told = typeof body === 'function' ? body(fresh) : body;
+        fresh.push(entryFrom(write({ kind, on: on ?? nowExactly(), body: told }, stamp())));
+      }
       await append(fresh);
       return fresh;
     },

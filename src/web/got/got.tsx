@@ -16,7 +16,6 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/drawing.css';
 import '../styles/weigh-in.css';
 import '../styles/got.css';
-import { ReleaseOfBed } from './release.tsx';
 import { Strips } from './strips.tsx';
 
 const SHEET = 15;
@@ -61,7 +60,6 @@ export function GotScreen() {
         </button>
         <CautionList cautions={view().cautions} />
         <Table view={view()} />
-        <ReleaseOfBed beds={view().beds} />
         <A class="block act" href="/cover">
           {got.toCover}
         </A>

@@ -1,7 +1,7 @@
 // The season of one bed in nitrogen: the band of what came free of everything given, the line of what the crop can have
 // taken up, today marked, in words how the two stand, and the table behind. Figures come from tasks/plot/release.ts.
 
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { type ReleaseView, releaseView } from '#tasks/plot/release.ts';
 import { sayDate } from '#words/en/app.ts';
 import { release, releaseGrams, sayRelease } from '#words/en/release.ts';
@@ -25,39 +25,11 @@ export function ReleaseCurve(props: { readonly bed: string }) {
   return <Show when={view()}>{(found) => <Season view={found()} />}</Show>;
 }
 
-/** The same with a choice of bed, in a fold: nothing is reckoned before it is opened. */
-export function ReleaseOfBed(props: { readonly beds: readonly { readonly id: string; readonly name: string }[] }) {
-  const [open, setOpen] = createSignal(false);
-  const [taken, setTaken] = createSignal<string>();
-  const bed = () => props.beds.find(({ id }) => id === taken()) ?? props.beds[0];
-  return (
-    <details class="fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{release.heading}</summary>
-      <Show when={open()}>
-        <div class="field">
-          <label for="release-bed">{release.choose}</label>
-          <select id="release-bed" onChange={(event) => setTaken(event.currentTarget.value)}>
-            <For each={props.beds}>
-              {({ id, name }) => (
-                <option value={id} selected={bed()?.id === id}>
-                  {name}
-                </option>
-              )}
-            </For>
-          </select>
-        </div>
-        <Show when={bed()} fallback={<p>{release.empty}</p>}>
-          {(found) => <ReleaseCurve bed={found().id} />}
-        </Show>
-      </Show>
-    </details>
-  );
-}
-
 function Season(props: { readonly view: ReleaseView }) {
   const sentences = () => sayRelease(props.view);
   return (
     <section class="release">
+      <h2>{release.heading}</h2>
       <For each={sentences()}>{(line) => <p>{line}</p>}</For>
       <Curve view={props.view} sentences={sentences()} />
       <Legend />

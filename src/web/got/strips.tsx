@@ -1,6 +1,7 @@
 // The beds as strips in walking order, lengths to one scale: the whole strip is the need of the bed, hatched from the left
 // by what was given, open what is missing, too much past the end. Pots stand as circles. Figures come from tasks/plot/got.ts.
 
+import { A } from '@solidjs/router';
 import { createUniqueId, For, Show } from 'solid-js';
 import type { Nutrient } from '#engine/ground/need.ts';
 import type { GotBed, GotView } from '#tasks/plot/got.ts';
@@ -68,7 +69,9 @@ function BedStrip(props: { readonly bed: GotBed; readonly laid: LaidStrip; reado
   return (
     <li>
       <p>
-        <b>{props.bed.name}</b>
+        <A class="got-bed-link" href={`/got/${props.bed.id}`}>
+          {props.bed.name}
+        </A>
         <Show when={!props.bed.strip.assumed}> {got.metres(props.bed.strip.lengthM)}</Show>,{' '}
         {props.bed.crops.length > 0 ? props.bed.crops.join(', ') : got.noCrop}
       </p>

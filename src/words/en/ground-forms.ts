@@ -85,7 +85,7 @@ export const dressForm = {
     note: 'Note',
   } as Readonly<Record<string, string>>,
   analysis: 'Your own analysis of it, if you have one',
-  raw: 'What is eaten raw here: scraps, solids and unfinished compost are as raw as what they came from. Dig them in before sowing, keep them off what is picked soon, and follow your local code; the pick list does not count them.',
+  raw: 'What is eaten raw here: scraps, solids and unfinished compost are as raw as what they came from. Dig them in before sowing, keep them off what is picked soon, and follow your local code; the pick list does not count them (our caution, no source).',
   noProduct: 'Say which product: choose it above.',
   byWeight:
     'A product goes by its weight, since its label counts in per cent of it; allowed: kilograms, grams, pounds.',
@@ -192,7 +192,7 @@ export const goalForm = {
   before: (typed: string) => `Told before: ${typed}.`,
   noGoal: 'Say how much; allowed: kilograms or pounds, for the bed, for a square metre or for a plant.',
   notPer: (text: string) =>
-    `"${text}" is nothing to count a harvest by; allowed: m², sq ft, ha, acre, plant, or nothing for the whole bed.`,
+    `"${text}" is nothing to count a harvest by; allowed: m², sq ft, plant, or nothing for the whole bed.`,
   noPlants: 'Say how many plants there are; allowed: a whole number from 1 to 1000000.',
   noArea: 'No size was told for this bed; allowed: an amount for a square metre, such as 3 kg/m².',
 } as const;

@@ -60,7 +60,10 @@ export const sentences = {
   'bottle.vented': (v: Values) => `Bottles of ${v.bottle} vented${v.found ? `: ${v.found}` : ''}.`,
   'bottle.emptied': (v: Values) => `Bottles of ${v.bottle} tipped out${v.lost ? `, ${v.lost}` : ''}: ${v.to}.`,
   'bed.fed': (v: Values) => `${v.bed} fed: ${v.poured}${v.from ? `, ${v.from} in it` : ', plain water'}, ${v.way}.`,
-  'bed.dressed': (v: Values) => `${v.bed} dressed: ${list(v.amount, v.what)}.`,
+  'bed.dressed': (v: Values) => {
+    const of = v.product ?? v.heap ?? v.batch ?? v.lot ?? v.material;
+    return `${v.bed} dressed: ${list(v.amount, v.what)}${of ? ` of ${of}` : ''}.`;
+  },
   'bed.picked': (v: Values) => `${v.bed} picked: ${list(v.mass, v.count, v.crop) || 'some'}.`,
   'bed.planted': (v: Values) => `${v.bed} ${v.act}${v.crop ? `: ${v.crop}` : ''}.`,
   'soil.tested': (v: Values) => after(`Soil report of ${v.bed ?? 'the plot'}`, list(v.figures, v.laboratory)),

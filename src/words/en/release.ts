@@ -23,8 +23,7 @@ interface SeasonSaid {
 }
 
 export const release = {
-  heading: 'Nitrogen over the season of a bed',
-  choose: 'Which bed',
+  heading: 'Nitrogen over the season',
   takenUp: 'what the crop can have taken up, likely, with its range dashed',
   free: 'what came free of all that was given, low to high',
   today: 'today',
@@ -33,7 +32,6 @@ export const release = {
   table: 'Week by week',
   columns: ['By', 'Taken up, g', 'Come free, g'],
   notKnown: 'not known',
-  empty: 'No bed has an area yet.',
   alternative: (name: string, sentences: readonly string[]) => `${name}, nitrogen by week. ${sentences.join(' ')}`,
 } as const;
 
