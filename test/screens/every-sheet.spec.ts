@@ -2,7 +2,7 @@
 // scrolls sideways, every control can be reached and has a name, and the browser reports no error.
 
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { gatherErrors } from './sheet.ts';
 
 const SHEETS = [
@@ -24,6 +24,14 @@ const SHEETS = [
 const OF_A_PEG = ['', '/look', '/strain'];
 const PRINTS = ['/print/tags', '/print/can', '/print/shed'];
 
+/** The sheet of one bed, by the link that stands at its name. */
+async function bedOf(page: Page): Promise<string> {
+  await page.goto('/got');
+  const bed = await page.locator('a[href^="/got/"]').first().getAttribute('href');
+  expect(bed).toMatch(/^\/got\/./);
+  return bed ?? '';
+}
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`every sheet, ${colorScheme}: axe is content, nothing scrolls sideways, no error`, async ({
     browser,
@@ -41,7 +49,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.goto('/');
     const peg = await page.locator('a[href^="/peg/"]').first().getAttribute('href');
     expect(peg).toMatch(/^\/peg\/./);
-    for (const address of [...SHEETS, ...OF_A_PEG.map((rest) => `${peg}${rest}`), ...PRINTS]) {
+    const bed = await bedOf(page);
+    for (const address of [...SHEETS, bed, ...OF_A_PEG.map((rest) => `${peg}${rest}`), ...PRINTS]) {
       await page.goto(address);
       await page.locator('h1').first().waitFor();
       await page.waitForLoadState('networkidle');
@@ -66,7 +75,8 @@ test('keyboard alone walks through every sheet: each stop of Tab is seen and nam
   await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-19'));
   await page.goto('/');
   const peg = await page.locator('a[href^="/peg/"]').first().getAttribute('href');
-  for (const address of [...SHEETS, ...OF_A_PEG.map((rest) => `${peg}${rest}`)]) {
+  const bed = await bedOf(page);
+  for (const address of [...SHEETS, bed, ...OF_A_PEG.map((rest) => `${peg}${rest}`)]) {
     await page.goto(address);
     await page.locator('h1').first().waitFor();
     let stops = 0;

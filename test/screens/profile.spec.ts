@@ -100,11 +100,14 @@ test('on every sheet all stops stand open, of the rest at most two, and nothing 
   await page.goto('/can');
   await page.locator('.bed-row').first().waitFor();
   const beds = await page.locator('.bed-row').evaluateAll((all) => all.map((one) => one.getAttribute('href')));
+  // The sheets of what the beds got go by the same ids.
+  const got = beds.map((href) => href?.replace('/can/', '/got/'));
   const sheets = [
     ...['/plot', '/scraps', '/weigh-in', '/two-cases', '/fill', '/shelf', '/shelf/unknown', '/can', '/pick', '/record'],
     ...['/weather', '/heap', '/got'],
     ...pegs.flatMap((peg) => [peg, `${peg}/look`, `${peg}/strain`]),
     ...beds,
+    ...got,
   ];
   let seen = 0;
   for (const sheet of sheets) {
