@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { DEMO_TODAY, gardenEntries } from '#tasks/demo/garden.ts';
-import { plotCover } from '#tasks/plot/cover.ts';
+import { coverInput, plotCover } from '#tasks/plot/cover.ts';
 import { loadSolver } from '#tasks/solver/highs.ts';
 
 const KEPT_OFF = /dual|constraint|objective|optim|shadow|feasible/i;
@@ -38,6 +38,29 @@ describe('the cover of the demo garden', () => {
     for (const sentence of [...says.uses, ...says.buys]) {
       expect(sentence).toMatch(/\d/);
       expect(sentence).not.toMatch(KEPT_OFF);
+    }
+  });
+
+  it('puts nothing raw on top of a salad: solids keep off beds that are eaten raw, and spoilt ones out of the plan', () => {
+    const input = coverInput(ask);
+    const raw = new Set(['Gate', 'Shed', 'Tunnel', 'Roots', 'Pots']);
+    for (const source of input.sources.filter(({ kind }) => kind === 'solids'))
+      expect(new Set(source.offBeds)).toEqual(raw);
+    const late = coverInput({ ...ask, to: '2026-10-30' });
+    expect(late.sources.filter(({ kind }) => kind === 'solids')).toEqual([]);
+  });
+
+  it('works out each figure in the open: brought is the sum over materials of kilograms times grams', () => {
+    const { workings } = plotCover({ ...ask, shop: [meal] });
+    expect(workings.length).toBeGreaterThan(3);
+    for (const { inputs, value, unit } of workings.filter((one) => one.unit === 'g')) {
+      const likely = (of: (typeof inputs)[number]['value']) => (typeof of === 'object' ? of.likely : Number(of));
+      const pairs = inputs.filter((one) => one.unit === 'kg' || one.unit === 'g/kg');
+      let sum = 0;
+      for (let i = 0; i < pairs.length; i += 2)
+        sum += likely(pairs[i]?.value ?? Number.NaN) * likely(pairs[i + 1]?.value ?? Number.NaN);
+      expect(sum).toBeCloseTo(likely(value), 6);
+      expect(unit).toBe('g');
     }
   });
 });

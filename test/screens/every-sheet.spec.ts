@@ -19,6 +19,7 @@ const SHEETS = [
   '/weather',
   '/heap',
   '/got',
+  '/cover',
   '/record',
 ];
 const OF_A_PEG = ['', '/look', '/strain'];

@@ -104,7 +104,7 @@ test('on every sheet all stops stand open, of the rest at most two, and nothing 
   const got = beds.map((href) => href?.replace('/can/', '/got/'));
   const sheets = [
     ...['/plot', '/scraps', '/weigh-in', '/two-cases', '/fill', '/shelf', '/shelf/unknown', '/can', '/pick', '/record'],
-    ...['/weather', '/heap', '/got'],
+    ...['/weather', '/heap', '/got', '/cover'],
     ...pegs.flatMap((peg) => [peg, `${peg}/look`, `${peg}/strain`]),
     ...beds,
     ...got,

@@ -32,7 +32,7 @@ export function workCover(plan: CoverPlan): readonly Working[] {
           { label: 'missing before', value: missingG, unit: 'g' },
           { label: 'still short', value: leftG, unit: 'g' },
         ],
-        sources: ['arithmetic'],
+        sources: [],
         doubts: ['Planned with the likely figures; the lean and the rich ones give the range of the cost.'],
       },
     ];
@@ -51,7 +51,7 @@ function costOf({ buys, cost }: CoverPlan): Working {
       { label: `${source.name}: bought`, value: massKg, unit: 'kg' },
       { label: `${source.name}: price of a kilogram, as told`, value: source.costPerKg ?? Number.NaN, unit: '' },
     ]),
-    sources: ['arithmetic'],
+    sources: [],
     doubts: ['The range is by weight, with the rich and with the lean figures; the likely value is in whole packs.'],
   };
 }
