@@ -108,6 +108,11 @@ const UNCLAIMED: readonly Unclaimed[] = [
     reason: 'matter that once lived, as chemists say; nothing is said of how it was grown',
   },
   {
+    file: 'src/words/en/record.ts',
+    passage: 'organic matter',
+    reason: 'what a soil report calls the part of the soil that burns',
+  },
+  {
     file: 'src/words/en/water.ts',
     passage: 'US organic rule for raw manure',
     reason: 'names the regulation that the days are borrowed from',

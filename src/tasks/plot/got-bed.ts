@@ -51,6 +51,8 @@ export interface GotBedView {
   readonly sized: boolean;
   readonly rows: readonly GotRow[];
   readonly also: { readonly ca: Range | null; readonly mg: Range | null; readonly dryMatterKg: Range | null };
+  /** A report of the bed or the plot is in the record. */
+  readonly isTested: boolean;
   readonly soil: { readonly p: string | null; readonly k: string | null };
   readonly cautions: readonly Caution[];
   readonly poured: readonly PouredSum[];
@@ -111,6 +113,7 @@ export function gotBed(ask: {
       mg: sums?.alsoG.mg ?? null,
       dryMatterKg: sums !== undefined && sums.dryMatterKg.likely > 0 ? sums.dryMatterKg : null,
     },
+    isTested: told.some(({ entry }) => entry.kind === 'soil.tested'),
     soil: { p: sums?.soil.p ?? null, k: sums?.soil.k ?? null },
     cautions: sums === undefined ? [] : value.cautions,
     poured: pouredOn(plot, bed, isOfYear),

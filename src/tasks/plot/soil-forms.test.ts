@@ -65,7 +65,7 @@ describe('a soil report', () => {
       'An Olsen number on a soil of pH\u00a05.6',
     ],
     [[{ what: 'nitrate', value: '20', unit: 'furlongs' }], 'Nitrate nitrogen is read'],
-    [[{ what: 'organic-matter', value: '20', unit: 'g/kg' }], 'Organic matter is read here in %'],
+    [[{ what: 'organic-matter', value: '20', unit: 'g/kg' }], 'This is read here in %'],
   ] as const)('asks about %j, gives no class and keeps it only if told so', (rows, question) => {
     const found = read(typed(rows));
     expect(found.rows[0]?.question?.text).toContain(question);

@@ -31,11 +31,9 @@ export function GotBedScreen() {
   const view = createMemo(() => viewOf({ plot: record.plot(), bed: params.bed ?? '', today: record.today() }));
   return (
     <Sheet title={view() === undefined ? got.title : gotBed.title(view()?.name ?? '')} here="bed" number={SHEET}>
-      <p>
-        <A href="/got" class="block">
-          {gotBed.back}
-        </A>
-      </p>
+      <A href="/got" class="got-bed-link">
+        {gotBed.back}
+      </A>
       <Show when={view()} fallback={<p class="lead-in">{gotBed.gone}</p>}>
         {(found) => <Shown view={found()} />}
       </Show>
@@ -91,9 +89,11 @@ function Sums(props: { readonly view: GotBedView }) {
           )}
         </For>
       </dl>
-      <p>
-        {gotBed.soilClass('p', props.view.soil.p)} {gotBed.soilClass('k', props.view.soil.k)}
-      </p>
+      <Show when={props.view.isTested}>
+        <p>
+          {gotBed.soilClass('p', props.view.soil.p)} {gotBed.soilClass('k', props.view.soil.k)}
+        </p>
+      </Show>
       <Also view={props.view} />
       <details class="fold">
         <summary>{gotBed.table}</summary>
@@ -134,8 +134,8 @@ function Sums(props: { readonly view: GotBedView }) {
 function Also(props: { readonly view: GotBedView }) {
   return (
     <>
-      <Show when={props.view.also.ca}>{(grams) => <p>{gotBed.also(gotBed.names.ca, grams())}</p>}</Show>
-      <Show when={props.view.also.mg}>{(grams) => <p>{gotBed.also(gotBed.names.mg, grams())}</p>}</Show>
+      <Show when={props.view.also.ca}>{(grams) => <p>{gotBed.also(gotBed.names.ca, sayGrams(grams()))}</p>}</Show>
+      <Show when={props.view.also.mg}>{(grams) => <p>{gotBed.also(gotBed.names.mg, sayGrams(grams()))}</p>}</Show>
       <Show when={props.view.also.dryMatterKg}>{(kg) => <p>{gotBed.dryMatter(kg())}</p>}</Show>
     </>
   );

@@ -107,10 +107,12 @@ export function DressingForm(props: { readonly bed: string }) {
             <Text field="amount" />
             <Show when={container()}>{(one) => <Text field={one()} numeric />}</Show>
             <Show when={draft().what !== 'product'}>
-              <fieldset class="ground-analysis">
-                <legend>{dressForm.analysis}</legend>
-                <For each={ANALYSIS}>{(field) => <Text field={field} numeric />}</For>
-              </fieldset>
+              <details class="fold" open={ANALYSIS.some((field) => (draft().texts[field] ?? '') !== '')}>
+                <summary>{dressForm.analysis}</summary>
+                <div class="ground-analysis">
+                  <For each={ANALYSIS}>{(field) => <Text field={field} numeric />}</For>
+                </div>
+              </details>
             </Show>
             <Text field="note" />
           </>

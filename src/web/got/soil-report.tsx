@@ -142,9 +142,11 @@ function Line(props: {
           </select>
         </div>
         <Text field="value" />
-        <Text field="unit" list="units" />
-        <Text field="method" list="methods" />
-        <Text field="depth" />
+        <Show when={props.row.what !== 'ph'}>
+          <Text field="unit" list="units" />
+          <Text field="method" list="methods" />
+          <Text field="depth" />
+        </Show>
       </div>
       <div aria-live="polite">
         <For each={props.said.says}>{(text) => <p>{text}</p>}</For>

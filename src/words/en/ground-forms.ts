@@ -12,6 +12,8 @@ const CLASS: Readonly<Record<string, string>> = {
   excessive: 'more than high',
 };
 
+const gotBedWater = 'Plain water';
+
 /** One bed of what the beds got. */
 export const gotBed = {
   title: (name: string) => `${name}: what it got`,
@@ -25,19 +27,17 @@ export const gotBed = {
   table: 'Need and given, in grams',
   columns: ['', 'Needs', 'Got', 'Missing', 'Too much', 'Liquid, % of need'] as const,
   names: { n: 'Nitrogen', p: 'Phosphorus', k: 'Potassium', ca: 'Calcium', mg: 'Magnesium' } as const,
-  alsoHeading: 'Also brought',
-  also: (name: string, grams: Range) => `${name}: ${band(grams, 'g', places(grams.likely))}.`,
+  also: (name: string, grams: string) => `${name} came along: ${grams}.`,
   dryMatter: (kg: Range) => `Dry plant matter, food for the soil: ${band(kg, 'kg', 1)}.`,
-  soilHeading: 'Soil',
   soilClass: (element: 'p' | 'k', found: string | null) =>
     `${element === 'p' ? 'Phosphorus' : 'Potassium'}: ${found === null ? 'no report that could be read' : `tests ${CLASS[found]}`}.`,
   history: 'What went on it',
   nothing: 'Nothing is written down for it yet this year.',
   poured: (what: string, pours: number, concentrate: string, diluted: string) =>
-    `${what}: ${pours === 1 ? 'one pour' : `${pours} pours`}, ${concentrate} of feed in ${diluted}.`,
-  water: 'plain water',
-  peg: (peg: number) => `peg\u00a0${peg}`,
-  unknownLiquid: 'a liquid of this record no longer known',
+    `${what}: ${pours === 1 ? 'one pour' : `${pours} pours`}, ${what === gotBedWater ? diluted : `${concentrate} of feed in ${diluted}`}.`,
+  water: gotBedWater,
+  peg: (peg: number) => `Peg\u00a0${peg}`,
+  unknownLiquid: 'A liquid of this record no longer known',
   litres: (litres: Range) => band(litres, 'L', litres.likely < 1 ? 2 : 1),
   told: 'What you told of it',
   takeBack: 'Take it back',
@@ -45,10 +45,6 @@ export const gotBed = {
   sure: 'Yes, take it back',
   leave: 'Leave it',
 } as const;
-
-function places(value: number): number {
-  return Math.abs(value) >= 10 || value === 0 ? 0 : 1;
-}
 
 /** "Compost, mulch or solids went on." */
 export const dressForm = {
@@ -114,7 +110,7 @@ export const productForm = {
   noName: 'Say what it is called.',
   badLabel: (text: string) =>
     `"${text}" is no label; allowed: three numbers from 0 to 100, such as 5-3-8: nitrogen, phosphate (P₂O₅), potash (K₂O).`,
-  overWhole: 'The three come to more than 100 %; look at the label again.',
+  overWhole: 'The three come to more than the whole; look at the label again.',
   badPrice: (text: string) =>
     `"${text}" is no price; allowed: a number from 0 to 1000000, with a sign of its money or without.`,
   label: (label: {
@@ -143,8 +139,8 @@ export const soilForm = {
     what: 'What',
     value: 'Value',
     unit: 'Unit',
-    method: 'Method, as the report names it',
-    depth: 'Depth of the sample',
+    method: 'Method',
+    depth: 'Depth, cm or in',
     note: 'Note',
   } as Readonly<Record<string, string>>,
   addRow: 'Another line',
@@ -158,7 +154,7 @@ export const soilForm = {
     `"${text}" is not a number; allowed: digits, with a point for decimals, as the report has them.`,
   twoWays: (text: string) => `"${text}" can be read in two ways; allowed: the same without a mark for thousands.`,
   badPh: (text: string) => `"${text}" is no pH of a soil; allowed: 2 to 12.`,
-  badPercent: (text: string) => `"${text}" is no share; allowed: 0 to 100 %.`,
+  badPercent: (text: string) => `"${text}" is no share; allowed: 0 to 100, in %.`,
   badDepth: (text: string) => `"${text}" is no depth; allowed: 1 to 300 cm, or inches with "in" behind.`,
   class: (found: string, source: string) => `Tests ${CLASS[found] ?? found}, by ${source}.`,
   others: (others: readonly { readonly class: string; readonly source: string }[]) =>
@@ -170,7 +166,7 @@ export const soilForm = {
   nitrateUnit:
     'Is the unit right? Nitrate nitrogen is read here in ppm, lb/acre, kg/ha or g/m². Until then it is not taken off the need.',
   matter: (gPerM2: Range) => `Lets go about ${band(gPerM2, 'g', 1)} of nitrogen a year on each square metre.`,
-  matterUnit: 'Is the unit right? Organic matter is read here in %. Until then it is not taken off the need.',
+  matterUnit: 'Is the unit right? This is read here in %. Until then it is not taken off the need.',
   ph: 'Kept; it tells which methods suit this soil.',
   kept: 'Kept as typed; nothing is worked out from it here.',
   units: ['ppm', 'mg/kg', 'lb/acre', 'kg/ha', 'mg/L', 'index', '%'] as const,
