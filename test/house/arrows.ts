@@ -37,7 +37,7 @@ export const floors: Readonly<Record<string, Floor>> = {
       'src/engine/tables/', // lists the materials, cites a source
       'src/engine/pail/shape.ts', // puts litres through the vessel's shape
     ],
-    packages: ['solid-js', 'solid-js/*', '@solidjs/router', 'uqr'],
+    packages: ['solid-js', 'solid-js/*', '@solidjs/router', 'uqr', 'highs/runtime?url'],
   },
   server: { sees: [], seesTypesOf: [], packages: ['node:*', 'fastify', '@fastify/*'] },
 };

@@ -228,7 +228,7 @@ const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Read
   'spray.csv': { rows: 30, sums: { low: 38, likely: 535.5, high: 63 } },
   'sugar-figures.csv': { rows: 42, sums: { low: 9956.4, likely: 10326.5, high: 10642.5 } },
   'sugars.csv': { rows: 6, sums: {} },
-  'ways.csv': { rows: 8, sums: { low: 121.25, likely: 121.55, high: 121.9 } },
+  'ways.csv': { rows: 10, sums: { low: 124.75, likely: 125.05, high: 125.4 } },
 };
 
 describe('pins of data/', () => {
