@@ -23,6 +23,7 @@ export function emptyPlot(id: string): Plot {
     ownCrops: [],
     weather: [],
     feedTests: [],
+    heapTests: [],
     photos: [],
     trialsLaid: [],
     trialsWeighed: [],

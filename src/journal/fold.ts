@@ -41,6 +41,7 @@ export interface Plot {
   readonly ownCrops: readonly ActOf<'crop.described'>[];
   readonly weather: readonly ActOf<'weather.typed'>[];
   readonly feedTests: readonly ActOf<'feed.tested'>[];
+  readonly heapTests: readonly ActOf<'heap.tested'>[];
   readonly photos: readonly ActOf<'photo.taken'>[];
   readonly trialsLaid: readonly ActOf<'trial.laid'>[];
   readonly trialsWeighed: readonly ActOf<'trial.weighed'>[];
@@ -126,6 +127,7 @@ export function fold(entries: readonly Kept[], plot?: string, table: KindTable =
     ownCrops: by('crop.described'),
     weather: by('weather.typed'),
     feedTests: by('feed.tested'),
+    heapTests: by('heap.tested'),
     photos: by('photo.taken'),
     trialsLaid: by('trial.laid'),
     trialsWeighed: by('trial.weighed'),

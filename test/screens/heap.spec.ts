@@ -59,3 +59,24 @@ test('a feeding offers the lots that lie here, and the sheet says what is left a
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
 });
+
+test('a cress test of the compost is typed and read against the water', async ({ page }) => {
+  const errors = gatherErrors(page);
+  await open(page);
+  await page.getByRole('link', { name: 'Cress test of its compost' }).click();
+  await page.getByRole('button', { name: 'Write the test down' }).click();
+  await expect(page.getByText('The water alone is missing')).toBeVisible();
+  for (const [row, germinated, roots] of [
+    ['control', '27', '20'],
+    ['10', '12', '9'],
+  ] as const) {
+    await page.locator(`[id="cress-${row}.germinated"]`).fill(germinated);
+    await page.locator(`[id="cress-${row}.roots"]`).fill(roots);
+  }
+  await page.getByRole('button', { name: 'Write the test down' }).click();
+  // 100 × 12 × 9 / (27 × 20) = 20: it harms.
+  await expect(page.locator('.cress-result')).toContainText('Keep it off seed beds and out of pots, let it cure on');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  expect(errors).toEqual([]);
+});

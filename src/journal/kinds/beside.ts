@@ -117,6 +117,15 @@ export const feedTested = fields({
   }),
 );
 
+/** A cress test of a heap's compost: water that stood on it, one part in so many, against the water alone. */
+export const heapTested = fields({
+  heap: text(40),
+  sownOn: z.optional(date),
+  control: dishes,
+  samples: listOf(fields({ n: number(1, 100_000, ''), dishes }), 1, 20),
+  note: z.optional(note),
+});
+
 /** A photo kept by the store under its id; `of` is the look, bed or bottle it shows. */
 export const photoTaken = fields({
   photo: id,

@@ -60,6 +60,7 @@ export const kinds = {
   'heap.looked': first(besideKinds.heapLooked),
   'weather.typed': first(besideKinds.weatherTyped),
   'feed.tested': first(besideKinds.feedTested),
+  'heap.tested': first(besideKinds.heapTested),
   'photo.taken': first(besideKinds.photoTaken),
   'trial.laid': first(besideKinds.trialLaid),
   'trial.weighed': first(besideKinds.trialWeighed),

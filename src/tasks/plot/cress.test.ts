@@ -1,6 +1,8 @@
 // The cress test of a feed: what is typed, what is kept, and the arithmetic of Zucconi et al. 1981.
 import { describe, expect, it } from 'vitest';
-import { cressView, readCress } from './cress.ts';
+import { fold } from '#journal/fold.ts';
+import { recorder } from '../../../test/scenarios/recorder.ts';
+import { cressView, heapCressTests, readCress, readHeapCress } from './cress.ts';
 
 const typed = {
   'control.germinated': '27',
@@ -53,5 +55,36 @@ describe('a cress test', () => {
   });
   it('keeps a strength of which nothing grew', () => {
     expect(body({ '50.germinated': '0', '50.roots': '' }).samples[0]?.dishes).toEqual({ sown: 30, germinated: 0 });
+  });
+});
+
+describe('a cress test of compost', () => {
+  const dishes = { 'control.germinated': '27', 'control.roots': '20', '10.germinated': '24', '10.roots': '13' };
+
+  it('is read as that of a feed is, against the water', () => {
+    const read = readHeapCress(dishes, 'leaf heap');
+    if (!read.ok) throw new Error('not read');
+    const [one] = cressView(read.body).strengths;
+    // 100 × (24/30 ÷ 27/30) × (13/20) = 57.8: between harm and no harm.
+    expect(one?.reading.indexPercent).toBeCloseTo((100 * 24 * 13) / (27 * 20), 9);
+    expect(one?.findings[0]?.rule).toBe('germination-doubtful');
+  });
+  it('asks for both dishes at their fields', () => {
+    const read = readHeapCress({ '10.germinated': '31', '10.roots': '13' }, 'leaf heap');
+    expect(read.ok ? [] : [...read.troubles.keys()]).toEqual(['10.germinated', 'control.germinated']);
+  });
+  it('belongs to its heap in the record, the newest first', () => {
+    const me = recorder();
+    const tests = (['2026-07-01', '2026-08-01'] as const).map((on) => {
+      const read = readHeapCress(dishes, 'leaf heap');
+      if (!read.ok) throw new Error('not read');
+      return me.did('heap.tested', on, read.body);
+    });
+    const plot = fold(tests);
+    expect(heapCressTests(plot, 'leaf heap').map(({ when }) => when.on.slice(0, 10))).toEqual([
+      '2026-08-01',
+      '2026-07-01',
+    ]);
+    expect(heapCressTests(plot, 'other')).toEqual([]);
   });
 });

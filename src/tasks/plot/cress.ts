@@ -16,7 +16,8 @@ import type { Plot } from '#journal/fold.ts';
 import { type Body, kinds } from '#journal/kinds/index.ts';
 import { cressForm as words } from '#words/en/cress.ts';
 
-type Test = Body<'feed.tested'>;
+/** What a test of a feed and one of a heap's compost have in common. */
+type Test = Pick<Body<'feed.tested'>, 'control' | 'samples'>;
 
 /** Strengths of the card, 1 part in n of the mixture. @memory */
 export const CRESS_STRENGTHS = [10, 50, 100, 200] as const;
@@ -25,25 +26,42 @@ export const cressRows: readonly string[] = ['control', ...CRESS_STRENGTHS.map(S
 /** Seeds laid for a strength, where nobody typed another count. */
 export const usualSown = GERMINATION.dishCount * GERMINATION.seedsPerDishCount;
 
-export type CressRead =
-  | { readonly ok: true; readonly body: Test }
+/** Dishes of a test of compost: the water alone, and water that stood on one part in ten of it. @memory */
+export const compostRows: readonly string[] = ['control', '10'];
+
+export type CressRead<K extends 'feed.tested' | 'heap.tested'> =
+  | { readonly ok: true; readonly body: Body<K> }
   | { readonly ok: false; readonly troubles: ReadonlyMap<string, string> };
 
 /** Fields are `control.sown`, `10.germinated`, `10.roots`; a strength left empty was not tried. */
 export function readCress(
   typed: Readonly<Record<string, string>>,
   feed: { readonly bottle?: string; readonly batch?: string },
-): CressRead {
+): CressRead<'feed.tested'> {
+  const read = readDishes(typed, cressRows);
+  return 'troubles' in read ? { ok: false, troubles: read.troubles } : checked('feed.tested', { ...feed, ...read });
+}
+
+/** The same of a heap's compost, with the rows of `compostRows`. */
+export function readHeapCress(typed: Readonly<Record<string, string>>, heap: string): CressRead<'heap.tested'> {
+  const read = readDishes(typed, compostRows);
+  return 'troubles' in read ? { ok: false, troubles: read.troubles } : checked('heap.tested', { heap, ...read });
+}
+
+function checked<K extends 'feed.tested' | 'heap.tested'>(kind: K, body: object): CressRead<K> {
+  const read = kinds[kind].newest.safeParse(body);
+  if (read.success) return { ok: true, body: read.data as Body<K> };
+  return { ok: false, troubles: new Map([['control.sown', read.error.issues[0]?.message ?? '']]) };
+}
+
+function readDishes(typed: Readonly<Record<string, string>>, rows: readonly string[]) {
   const troubles = new Map<string, string>();
-  const read = cressRows.map((row) => [row, dishesOf(row, typed, troubles)] as const);
+  const read = rows.map((row) => [row, dishesOf(row, typed, troubles)] as const);
   const control = read[0]?.[1];
   const samples = read.slice(1).flatMap(([row, dishes]) => (dishes ? [{ n: Number(row), dishes }] : []));
   if (control === undefined && !troubles.has('control.germinated')) troubles.set('control.germinated', words.noControl);
   if (samples.length === 0 && troubles.size === 0) troubles.set('10.germinated', words.noSample);
-  if (troubles.size > 0) return { ok: false, troubles };
-  const checked = kinds['feed.tested'].newest.safeParse({ ...feed, control, samples });
-  if (checked.success) return { ok: true, body: checked.data };
-  return { ok: false, troubles: new Map([['control.sown', checked.error.issues[0]?.message ?? '']]) };
+  return troubles.size > 0 ? { troubles } : { control, samples };
 }
 
 function dishesOf(row: string, typed: Readonly<Record<string, string>>, troubles: Map<string, string>) {
@@ -127,4 +145,9 @@ export function feedOf(
   const batch = plot.batches.get(bottle?.batch ?? id);
   if (batch === undefined) return undefined;
   return bottle === undefined ? { batch: id, peg: batch.peg } : { bottle: id, peg: batch.peg };
+}
+
+/** Tests of a heap's compost, the newest first. */
+export function heapCressTests(plot: Plot, heap: string): readonly ActOf<'heap.tested'>[] {
+  return plot.heapTests.filter(({ body }) => body.heap === heap).toReversed();
 }

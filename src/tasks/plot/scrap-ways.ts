@@ -19,6 +19,8 @@ export interface LotWays {
     readonly drawn: number;
     readonly drawnHigh: number;
   })[];
+  /** What to do with it; why stands in `says`. */
+  readonly advice: string;
   readonly says: readonly string[];
 }
 
@@ -49,6 +51,7 @@ function waysOfLot(lot: Lot): LotWays {
     open: openTo(lot),
     ferment: USUAL_FERMENT,
   });
+  const says = sayWays(told);
   const drawn = (grams: number) => (told.holdsG > 0 ? Math.max(0, grams / told.holdsG) : 0);
   return {
     id: lot.id,
@@ -62,7 +65,8 @@ function waysOfLot(lot: Lot): LotWays {
       drawn: drawn(seasonG.likely),
       drawnHigh: drawn(seasonG.high),
     })),
-    says: sayWays(told),
+    advice: says.at(-1) ?? '',
+    says: says.slice(0, -1),
   };
 }
 

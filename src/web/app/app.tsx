@@ -32,6 +32,7 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
   ['/cover', lazy(async () => ({ default: (await import('../cover/cover.tsx')).CoverScreen }))],
   ['/got/:bed', lazy(async () => ({ default: (await import('../got/bed.tsx')).GotBedScreen }))],
   ['/heap', lazy(async () => ({ default: (await import('../heap/heap.tsx')).HeapScreen }))],
+  ['/heap/:heap/cress', lazy(async () => ({ default: (await import('../weather/cress.tsx')).HeapCressScreen }))],
   ['/record', lazy(async () => ({ default: (await import('../record/record.tsx')).RecordScreen }))],
   ['/print/tags', lazy(async () => ({ default: (await import('../print/tags.tsx')).TagsPrint }))],
   ['/print/can', lazy(async () => ({ default: (await import('../print/can.tsx')).CanPrint }))],

@@ -8,7 +8,7 @@ import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { measured } from '../parts/measured.ts';
 
 const ROW_PX = 26;
-const LABEL_PX = 72;
+const LABEL_PX = 92;
 const FIGURE_PX = 8;
 
 export function BestUses(props: { readonly plot: Plot }) {
@@ -25,9 +25,13 @@ export function BestUses(props: { readonly plot: Plot }) {
                 {lot.name}, {words.amount(lot.massKg)}
               </h3>
               <Lines lot={lot} />
-              <ul class="cover-says">
-                <For each={lot.says}>{(sentence) => <li>{sentence}</li>}</For>
-              </ul>
+              <p>{lot.advice}</p>
+              <details class="fold">
+                <summary>{words.waysWhy}</summary>
+                <ul class="cover-says">
+                  <For each={lot.says}>{(sentence) => <li>{sentence}</li>}</For>
+                </ul>
+              </details>
             </section>
           )}
         </For>

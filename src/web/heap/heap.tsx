@@ -1,6 +1,7 @@
 // The sheet of a heap: the one next act, the heap from the side with its rows, its temperature, what the published rules
 // on heat say, and the two forms. Everything shown comes from tasks/plot/heap.ts.
 
+import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { type HeapView, heapsOf, heapView } from '#tasks/plot/heap.ts';
 import { lookAsked, readHeapLook } from '#tasks/plot/heap-forms.ts';
@@ -101,6 +102,9 @@ function Shown(props: { readonly view: HeapView }) {
           <HeapHeat view={props.view} />
         </section>
       </div>
+      <A class="block" href={`/heap/${encodeURIComponent(props.view.heap)}/cress`}>
+        {heapSheet.toCress}
+      </A>
       <CautionList cautions={props.view.cautions} />
       <Show when={props.view.verdicts.length > 0}>
         <details class="fold">

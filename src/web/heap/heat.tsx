@@ -9,6 +9,8 @@ import { useRecord } from '../app/context.tsx';
 import { fillOf } from '../drawings/hatches.tsx';
 import { heatScale } from '../drawings/heap-side-geometry.ts';
 
+/** Top of the scale. */
+const TOP_C = 80;
 const BOX = { left: 44, right: 350, top: 16, bottom: 196 };
 
 export function HeapHeat(props: { readonly view: HeapView }) {
@@ -21,6 +23,18 @@ export function HeapHeat(props: { readonly view: HeapView }) {
     points()
       .map(({ day, coreC }, i) => `${i === 0 ? 'M' : 'L'}${scale().x(day)} ${scale().y(coreC)}`)
       .join('');
+  /** The days that count best for each rule, once for each temperature; hotter than the scale has no line. */
+  const windows = () => {
+    const spans = curve().spans.flatMap(({ span, needs }) => (span === undefined ? [] : [{ span, needs }]));
+    return spans.filter(
+      ({ span, needs }, i) =>
+        spans.findIndex(
+          (one) =>
+            one.needs.leastC === needs.leastC && one.span.fromDay === span.fromDay && one.span.toDay === span.toDay,
+        ) === i,
+    );
+  };
+  const otherC = () => [...new Set(curve().spans.map(({ needs }) => needs.leastC))].filter((one) => one !== ruleC());
   const ruleC = () => Math.max(...curve().spans.map(({ needs }) => needs.leastC));
   return (
     <Show when={points().length > 0} fallback={<p>{heapSheet.heatNone}</p>}>
@@ -38,6 +52,27 @@ export function HeapHeat(props: { readonly view: HeapView }) {
           height={scale().y(curve().works.leastC) - scale().y(curve().works.mostC)}
           fill={fillOf('band')}
         />
+        <For each={windows()}>
+          {({ span, needs }) => (
+            <rect
+              class="heap-window"
+              x={scale().x(span.fromDay)}
+              y={scale().y(needs.mostC ?? TOP_C)}
+              width={Math.max(3, scale().x(span.toDay) - scale().x(span.fromDay))}
+              height={scale().y(needs.leastC) - scale().y(needs.mostC ?? TOP_C)}
+            />
+          )}
+        </For>
+        <For each={otherC()}>
+          {(temperatureC) => (
+            <>
+              <path class="hair" stroke-dasharray="3 5" d={`M${BOX.left} ${scale().y(temperatureC)}H${BOX.right}`} />
+              <text class="heap-tick knocked" x={BOX.right} y={scale().y(temperatureC) - 4} text-anchor="end">
+                {heapSheet.degrees(temperatureC)}
+              </text>
+            </>
+          )}
+        </For>
         <path class="hair" d={`M${BOX.left} ${BOX.top}V${BOX.bottom}H${BOX.right}`} />
         <path class="fill-line" stroke-dasharray="10 6" d={`M${BOX.left} ${scale().y(ruleC())}H${BOX.right}`} />
         <For each={[0, 20, 40, 60, 80]}>
@@ -64,6 +99,9 @@ export function HeapHeat(props: { readonly view: HeapView }) {
           {heapSheet.dayTick(lastDay())}
         </text>
       </svg>
+      <Show when={windows().length > 0}>
+        <p class="note">{heapSheet.windows}</p>
+      </Show>
       <p>{heapSheet.turnedOn(curve().turnedDays)}</p>
       <Show when={props.view.cooling}>
         {(cooling) => <p>{heapSheet.coolingSaid(cooling().tauDays, cooling().readingsCount)}</p>}

@@ -2,11 +2,24 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
+import type { Values } from '#engine/rules/rule.ts';
 import { citation } from '#engine/tables/index.ts';
-import { cressRows, cressTestsOf, cressView, feedOf, readCress, usualSown } from '#tasks/plot/cress.ts';
+import type { ActOf } from '#journal/act.ts';
+import {
+  compostRows,
+  cressRows,
+  cressTestsOf,
+  cressView,
+  feedOf,
+  heapCressTests,
+  readCress,
+  readHeapCress,
+  usualSown,
+} from '#tasks/plot/cress.ts';
+import { heapsOf } from '#tasks/plot/heap.ts';
 import { sayDate } from '#words/en/app.ts';
 import { cressForm as words } from '#words/en/cress.ts';
-import { germinationCautions, germinationSum, strengthAdviceSays } from '#words/en/spray.ts';
+import { compostTestSays, germinationCautions, germinationSum, strengthAdviceSays } from '#words/en/spray.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
@@ -27,8 +40,16 @@ export function CressScreen() {
         {(found) => (
           <>
             <p>{words.lead(found().peg)}</p>
-            <Form feed={params.feed} />
-            <Results feed={params.feed} />
+            <Form
+              about={params.feed}
+              rows={cressRows}
+              write={(typed) => {
+                const { peg: _, ...of } = found();
+                const read = readCress(typed, of);
+                return read.ok ? { ok: true, kept: record.act('feed.tested', read.body) } : read;
+              }}
+            />
+            <Results tests={cressTestsOf(record.plot(), params.feed)} says={germinationCautions} withAdvice />
           </>
         )}
       </Show>
@@ -44,27 +65,64 @@ export function CressScreen() {
   );
 }
 
-function Form(props: { readonly feed: string }) {
+/** The same test of a heap's compost. */
+export function HeapCressScreen() {
   const record = useRecord();
-  const { draft, change, clear } = useDraft<Record<string, string>>(`${record.plotId()}.cress.${props.feed}`, {});
+  const params = useParams<{ heap: string }>();
+  const heap = () => decodeURIComponent(params.heap);
+  const isHere = () => heapsOf(record.plot()).includes(heap());
+  return (
+    <Sheet title={words.compostTitle} aside={sayDate(record.today())} here="bed" number={SHEET}>
+      <Show when={isHere()} fallback={<p class="lead-in">{words.compostNone}</p>}>
+        <p>{words.compostLead(heap())}</p>
+        <Form
+          about={`heap.${heap()}`}
+          rows={compostRows}
+          write={(typed) => {
+            const read = readHeapCress(typed, heap());
+            return read.ok ? { ok: true, kept: record.act('heap.tested', read.body) } : read;
+          }}
+        />
+        <Results tests={heapCressTests(record.plot(), heap())} says={compostTestSays} />
+      </Show>
+      <div class="choices">
+        <A class="block" href="/print/cress">
+          {words.toCard}
+        </A>
+        <A class="block" href="/heap">
+          {words.toHeap}
+        </A>
+      </div>
+    </Sheet>
+  );
+}
+
+type Written =
+  | { readonly ok: true; readonly kept: Promise<unknown> }
+  | { readonly ok: false; readonly troubles: ReadonlyMap<string, string> };
+
+function Form(props: {
+  readonly about: string;
+  readonly rows: readonly string[];
+  readonly write: (typed: Readonly<Record<string, string>>) => Written;
+}) {
+  const record = useRecord();
+  const { draft, change, clear } = useDraft<Record<string, string>>(`${record.plotId()}.cress.${props.about}`, {});
   const [troubles, setTroubles] = createSignal<ReadonlyMap<string, string>>(NONE);
   const [said, setSaid] = createSignal('');
   let form: HTMLFormElement | undefined;
 
   async function write(event: SubmitEvent) {
     event.preventDefault();
-    const found = feedOf(record.plot(), props.feed);
-    if (found === undefined) return;
-    const { peg: _, ...of } = found;
-    const read = readCress(draft(), of);
-    setTroubles(read.ok ? NONE : read.troubles);
+    const written = props.write(draft());
+    setTroubles(written.ok ? NONE : written.troubles);
     setSaid('');
-    if (!read.ok) {
+    if (!written.ok) {
       queueMicrotask(() => form?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
       return;
     }
     try {
-      await record.act('feed.tested', read.body);
+      await written.kept;
       clear();
       setSaid(words.written);
     } catch {
@@ -74,7 +132,7 @@ function Form(props: { readonly feed: string }) {
 
   return (
     <form class="small-form weather-form" ref={form} onSubmit={write} novalidate>
-      <For each={cressRows}>
+      <For each={props.rows}>
         {(row) => (
           <fieldset>
             <legend>{words.row(row)}</legend>
@@ -113,9 +171,13 @@ function Form(props: { readonly feed: string }) {
   );
 }
 
-function Results(props: { readonly feed: string }) {
+function Results(props: {
+  readonly tests: readonly (ActOf<'feed.tested'> | ActOf<'heap.tested'>)[];
+  readonly says: Readonly<Record<string, (values: Values) => string>>;
+  readonly withAdvice?: boolean;
+}) {
   const record = useRecord();
-  const tests = () => cressTestsOf(record.plot(), props.feed);
+  const tests = () => props.tests;
   return (
     <Show when={tests().length > 0}>
       <section aria-labelledby="cress-results">
@@ -126,9 +188,11 @@ function Results(props: { readonly feed: string }) {
             return (
               <article class="cress-result">
                 <h3>{sayDate(test.when.on, record.today())}</h3>
-                <p>
-                  <b>{strengthAdviceSays(view.advice)}</b>
-                </p>
+                <Show when={props.withAdvice}>
+                  <p>
+                    <b>{strengthAdviceSays(view.advice)}</b>
+                  </p>
+                </Show>
                 <For each={view.strengths}>
                   {({ n, sample, reading, findings }) => (
                     <>
@@ -137,7 +201,7 @@ function Results(props: { readonly feed: string }) {
                       <For each={findings}>
                         {({ rule, values, source }) => (
                           <>
-                            <p>{germinationCautions[rule]?.(values)}</p>
+                            <p>{props.says[rule]?.(values)}</p>
                             <p class="source">{citation(source)}</p>
                           </>
                         )}

@@ -65,6 +65,7 @@ export const coverSheet = {
   waysHeading: 'Best use of what lies here',
   waysLead:
     'How much of the nitrogen of each lot reaches a bed this season, by the way it goes. The tick is the high end.',
+  waysWhy: 'What each way brings',
   noWays: 'No scraps lie here with a way open to them.',
   ways: { mulch: 'mulch', ferment: 'ferment', heap: 'heap', lawn: 'lawn' },
   wayGrams: (seasonG: Range) => band(seasonG, 'g', Math.abs(seasonG.likely) < 10 ? 1 : 0),

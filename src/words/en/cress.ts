@@ -5,6 +5,11 @@ import { counted, withUnit } from '../figures.ts';
 export const cressForm = {
   title: 'Cress test',
   lead: (peg: number) => `Seeds on paper wet with peg ${peg}, diluted, beside seeds in the water alone.`,
+  compostTitle: 'Cress test of compost',
+  compostLead: (heap: string) =>
+    `Seeds on paper wet with water that stood a day on compost of ${heap}, one part in ten, beside seeds in the water alone.`,
+  compostNone: 'Nothing went onto a heap of that name yet.',
+  toHeap: 'To the heap',
   noFeed: 'This feed is not on the plot. Choose one from the shelf.',
   toShelf: 'To the shelf',
   toCard: 'Print the card with the steps',

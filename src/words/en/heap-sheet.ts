@@ -49,6 +49,7 @@ export const heapSheet = {
   curveAlternative: (heap: string, count: number) =>
     `Core temperature of ${heap} by day, ${count} readings; the table below has them.`,
   works: 'a heap works',
+  windows: 'Outlined: the days and temperatures that count best for a published rule.',
   ruleSpan: 'rules on heat count from here',
   degrees: (temperatureC: number) => withUnit(temperatureC, '°C', 0),
   dayTick: (day: number) => `day ${day}`,
@@ -56,6 +57,7 @@ export const heapSheet = {
   turnedOn: (days: readonly number[]) => (days.length === 0 ? 'Not turned yet.' : `Turned on day ${days.join(', ')}.`),
   coolingSaid: (tauDays: number, readingsCount: number) =>
     `Cooling, fitted to ${readingsCount} readings of this heap: the gap to the air shrinks to about a third in ${withUnit(tauDays, 'days', 1)}.`,
+  toCress: 'Cress test of its compost',
   rulesHeading: 'What the published rules on heat say',
   lookSummary: 'Write down a look',
   feedSummary: 'Put something on',

@@ -104,6 +104,19 @@ const faults: Readonly<Record<GerminationFault, string>> = {
 const index = (v: Values) => `The germination index is ${withUnit(n(v, 'indexPercent'), '%', 0)}`;
 
 /** One text for each rule about a cress test that was read. */
+/** The same rules where what was tested is compost. */
+export const compostTestSays: Readonly<Record<string, (values: Values) => string>> = {
+  'germination-not-valid': (v) => germinationCautions['germination-not-valid']?.(v) ?? '',
+  'germination-harmful': (v) =>
+    `${index(v)}, under ${figure(n(v, 'harmPercent'), 0)}: it harms seedlings. Keep it off seed beds and out of pots, let it cure on, and test again before it goes there.`,
+  'germination-doubtful': (v) =>
+    `${index(v)}, between ${figure(n(v, 'harmPercent'), 0)} and ${figure(n(v, 'passPercent'), 0)}: for grown plants, not yet for seeds. Let it cure on, and test again.`,
+  'germination-no-harm': (v) =>
+    `${index(v)}, over ${figure(n(v, 'passPercent'), 0)}: no harm seen in cress. That is a good sign and no proof, and it says nothing of germs or weedkiller.`,
+  'germination-not-told-apart': (v) =>
+    `${index(v)}. A home test cannot tell apart what differs by ${figure(n(v, 'apartPercent'), 0)} points or less, so it did no better and no worse than water.`,
+};
+
 export const germinationCautions: Readonly<Record<string, (values: Values) => string>> = {
   'germination-not-valid': (v) =>
     `This test does not count. ${String(v.faults)
