@@ -57,7 +57,9 @@ const SPOKEN = [
 export function shownIn(source: SourceFile): readonly Shown[] {
   const found: Shown[] = [];
   walk(parse(source).program, (node, above) => {
-    if (/^(Import|ExportAll|TS)/.test(node.type)) return false;
+    // A value stays a value inside `as const` and the like; what stands behind the `as` is a type, and no text.
+    const wraps = /^TS(As|Satisfies|NonNull)Expression$/.test(node.type);
+    if (!wraps && /^(Import|ExportAll|TS)/.test(node.type)) return false;
     if (node.type === 'JSXAttribute' && !SPOKEN.includes(String((node.name as Node).name))) return false;
     const text = textOf(node);
     if (text !== undefined && !isKey(node, above.at(-1))) found.push({ text, at: node.start });
