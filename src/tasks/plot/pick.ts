@@ -1,5 +1,5 @@
 // Can I take this home? Every bed with its answer: pick, wait till a day, or cook; the last feed behind it; and what is
-// still to be told. A feed may have been told twice: it counts here as if it was poured. The days to wait are the
+// still to be told. What was laid on counts like a pour (dressed-wait.ts). A feed may have been told twice: it counts here as if it was poured. The days to wait are the
 // engine's (can/eating.ts), by the same function that judges a pour; here it is told what was poured, and when.
 
 import { type AnimalOrigin, type EatingReason, type EatingWait, eatingWait } from '#engine/can/eating.ts';
@@ -14,6 +14,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import type { Feed } from '#journal/parts/feeds.ts';
 import type { Question } from '#journal/question.ts';
 import { onDay } from './dates.ts';
+import { type DressedWait, dressedWaits } from './dressed-wait.ts';
 import { type LiquidState, sourceAt } from './liquid.ts';
 import { type Origin, type OriginWhy, ofWater } from './origin.ts';
 import { profileOf } from './profile.ts';
@@ -40,6 +41,8 @@ export interface PickFeed {
   readonly overrode: readonly { readonly rule: string; readonly reason: string }[];
   readonly by: string;
   readonly pouredL: number;
+  /** Set where it was laid on the bed, not poured. */
+  readonly laid?: DressedWait['what'];
 }
 
 export interface PickBed {
@@ -59,7 +62,7 @@ export interface PickBed {
   readonly touchesSoil: boolean;
   /** Feeds whose guard was overridden, the last one last. */
   readonly overridden: readonly PickFeed[];
-  /** The feed that it waits for: not always the last. */
+  /** The feed, or what was laid on, that it waits for: not always the last. */
   readonly waitsFor: PickFeed | undefined;
   /** Days from pour to picking that the answer rests on; undefined where none is waited for. */
   readonly waitDays: number | undefined;
@@ -147,7 +150,8 @@ function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickB
   };
   // The word for a bed that waits no more: only what was entered as cooked, and counts so, is cooked.
   const free: PickAnswer = bare.countsAs === 'cooked' ? 'cook' : 'pick';
-  const waits = told.map((feed) => ({
+  const laid = dressedWaits(plot, bed, today).map((one) => laidOf(one, today));
+  const waits = [...told, ...laid].map((feed) => ({
     feed,
     wait: eatingWait({ ...of, ...feed, overridden: feed.overrode.length > 0 }),
   }));
@@ -204,6 +208,12 @@ function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: S
     by: act.by,
     pouredL,
   };
+}
+
+/** What was laid on the soil, as the list tells it. */
+function laidOf({ id, what, dateDay, ...left }: DressedWait, today: number): PickFeed {
+  const when = { on: onDay(dateDay), days: today - dateDay };
+  return { id, ...when, way: 'soil', pegs: [], overrode: [], pouredL: 0, laid: what, ...left };
 }
 
 const ORIGINS: readonly AnimalOrigin[] = ['no', 'possible', 'yes'];

@@ -94,7 +94,15 @@ function Why(props: { readonly bed: PickBed; readonly today: string }) {
         </ul>
       </Show>
       <Show when={props.bed.last}>{(last) => <p>{pick.last(pick.feed(last()))}</p>}</Show>
-      <Show when={earlier() && props.bed.waitsFor}>{(feed) => <p>{pick.waitsFor(feed().on, props.today)}</p>}</Show>
+      <Show when={earlier() && props.bed.waitsFor}>
+        {(feed) => (
+          <p>
+            {feed().laid === undefined
+              ? pick.waitsFor(feed().on, props.today)
+              : pick.waitsForLaid(feed().laid ?? 'compost', feed().on, props.today)}
+          </p>
+        )}
+      </Show>
       <For each={props.bed.overridden}>
         {(feed) => (
           <For each={feed.overrode}>{({ reason }) => <p>{pick.overrode(reason, feed.on, props.today)}</p>}</For>

@@ -81,7 +81,7 @@ export const dressForm = {
     note: 'Note',
   } as Readonly<Record<string, string>>,
   analysis: 'Your own analysis of it, if you have one',
-  raw: 'What is eaten raw here: scraps, solids and unfinished compost are as raw as what they came from. Dig them in before sowing, keep them off what is picked soon, and follow your local code; the pick list does not count them (our caution, no source).',
+  raw: 'What is eaten raw here: scraps, solids and unfinished compost are as raw as what they came from. Dig them in before sowing, keep them off what is picked soon, and follow your local code; the pick list waits for solids, for manure and for compost of a heap with manure in it; of compost put on without its heap it knows nothing (our caution, no source).',
   noProduct: 'Say which product: choose it above.',
   byWeight:
     'A product goes by its weight, since its label counts in per cent of it; allowed: kilograms, grams, pounds.',

@@ -63,6 +63,8 @@ export const pick = {
   print: 'Print this list',
   last: (text: string) => `Last feed: ${text}.`,
   waitsFor: (on: string, today: string) => `It waits for an earlier feed, of ${sayDate(on, today)}.`,
+  waitsForLaid: (what: 'solids' | 'compost' | 'mulch', on: string, today: string) =>
+    `It waits for the ${what === 'solids' ? 'strained solids' : what} put on ${sayDate(on, today)}.`,
   daysFrom: (origin: string) => `The days: ${citation(origin)}`,
   overrode: (reason: string, on: string, today: string) =>
     `A caution for those who eat was overridden for the feed of ${sayDate(on, today)}: “${reason}”. The longest wait holds.`,
