@@ -25,9 +25,10 @@ export interface SourcesAsk {
 }
 
 /** Least that is worth a line: 100 g. */
-const LEAST_KG = 0.1;
+export const LEAST_KG = 0.1;
 const BUCKET_L = 10;
-const MULCHES: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted', 'lucerne'];
+/** Scraps soft enough to lie on a bed as they are. */
+export const MULCHES: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted', 'lucerne'];
 const COFFEE = 'coffee-grounds';
 const COOKED: readonly (string | undefined)[] = ['cooked', 'not-eaten'];
 

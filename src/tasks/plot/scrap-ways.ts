@@ -6,6 +6,7 @@ import { resolvePart } from '#engine/scraps/resolve.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { sayWays } from '#words/en/scrap-ways.ts';
+import { LEAST_KG, MULCHES } from './cover-sources.ts';
 import { nameOf } from './kept-out.ts';
 
 export interface LotWays {
@@ -24,9 +25,6 @@ export interface LotWays {
   readonly says: readonly string[];
 }
 
-/** Least that is worth a line: 100 g. */
-const LEAST_KG = 0.1;
-const SOFT: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted', 'lucerne'];
 const OFF_A_LAWN: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted'];
 /** A batch as it usually goes: ten days, sour, two thirds of the liquid drained off. @practice our caution, no source */
 const USUAL_FERMENT = { days: 10, finalPh: 3.9, drainedFraction: { low: 0.5, likely: 0.65, high: 0.8 } };
@@ -77,7 +75,7 @@ function openTo({ goes, act }: Lot): readonly Way[] {
   return [
     'ferment',
     'heap',
-    ...(id !== undefined && SOFT.includes(id) ? (['mulch'] as const) : []),
+    ...(id !== undefined && MULCHES.includes(id) ? (['mulch'] as const) : []),
     ...(id !== undefined && OFF_A_LAWN.includes(id) ? (['lawn'] as const) : []),
   ];
 }

@@ -14,6 +14,7 @@ import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { TableFold } from '../parts/table-fold.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import { planned } from './client.ts';
 import type { CoverShown } from './messages.ts';
@@ -151,33 +152,21 @@ function Table(props: { readonly plan: CoverShown }) {
   const rows = () => props.plan.beds.flatMap((bed) => bed.pieces.map((piece) => ({ bed: bed.name, piece })));
   return (
     <Show when={rows().length > 0}>
-      <details class="fold">
-        <summary>{words.table}</summary>
-        <section class="got-table" aria-label={words.table} tabindex={0}>
-          <table>
-            <thead>
-              <tr>
-                <For each={words.columns}>{(name) => <th scope="col">{name}</th>}</For>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={rows()}>
-                {({ bed, piece }) => (
-                  <tr>
-                    <th scope="row">{bed}</th>
-                    <td>{piece.source}</td>
-                    <td>{words.amount(piece.massKg)}</td>
-                    <td>{words.perM2(piece.kgPerM2)}</td>
-                    <td>{words.grams(piece.bringsG.n)}</td>
-                    <td>{words.grams(piece.bringsG.p)}</td>
-                    <td>{words.grams(piece.bringsG.k)}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
-        </section>
-      </details>
+      <TableFold name={words.table} columns={words.columns}>
+        <For each={rows()}>
+          {({ bed, piece }) => (
+            <tr>
+              <th scope="row">{bed}</th>
+              <td>{piece.source}</td>
+              <td>{words.amount(piece.massKg)}</td>
+              <td>{words.perM2(piece.kgPerM2)}</td>
+              <td>{words.grams(piece.bringsG.n)}</td>
+              <td>{words.grams(piece.bringsG.p)}</td>
+              <td>{words.grams(piece.bringsG.k)}</td>
+            </tr>
+          )}
+        </For>
+      </TableFold>
     </Show>
   );
 }

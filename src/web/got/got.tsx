@@ -12,6 +12,7 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { TableFold } from '../parts/table-fold.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/drawing.css';
 import '../styles/weigh-in.css';
@@ -77,32 +78,20 @@ function Table(props: { readonly view: GotView }) {
     { ...props.view.plot, name: got.all, of: '' },
   ];
   return (
-    <details class="fold">
-      <summary>{got.table}</summary>
-      <section class="got-table" aria-label={got.table} tabindex={0}>
-        <table>
-          <thead>
-            <tr>
-              <For each={got.columns}>{(name) => <th scope="col">{name}</th>}</For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>
-              {(row) => (
-                <tr>
-                  <th scope="row">{row.name}</th>
-                  <td>{sayGrams(row.needG)}</td>
-                  <td>{sayGrams(row.givenG)}</td>
-                  <td>{row.of}</td>
-                  <td>{sayGrams(row.missingG)}</td>
-                  <td>{sayGrams(row.excessG)}</td>
-                  <td>{row.liquidPercent === null ? got.notKnown : sharePercent(row.liquidPercent)}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <TableFold name={got.table} columns={got.columns}>
+      <For each={rows()}>
+        {(row) => (
+          <tr>
+            <th scope="row">{row.name}</th>
+            <td>{sayGrams(row.needG)}</td>
+            <td>{sayGrams(row.givenG)}</td>
+            <td>{row.of}</td>
+            <td>{sayGrams(row.missingG)}</td>
+            <td>{sayGrams(row.excessG)}</td>
+            <td>{row.liquidPercent === null ? got.notKnown : sharePercent(row.liquidPercent)}</td>
+          </tr>
+        )}
+      </For>
+    </TableFold>
   );
 }

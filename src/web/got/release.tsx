@@ -9,6 +9,7 @@ import { useRecord } from '../app/context.tsx';
 import { fillOf } from '../drawings/hatches.tsx';
 import { seasonBand, seasonLine, seasonScale } from '../drawings/release-geometry.ts';
 import { measured } from '../parts/measured.ts';
+import { TableFold } from '../parts/table-fold.tsx';
 import '../styles/drawing.css';
 import '../styles/got.css';
 
@@ -132,28 +133,16 @@ function Legend() {
 function Weeks(props: { readonly view: ReleaseView }) {
   const record = useRecord();
   return (
-    <details class="fold">
-      <summary>{release.table}</summary>
-      <section class="got-table" aria-label={release.table} tabindex={0}>
-        <table>
-          <thead>
-            <tr>
-              <For each={release.columns}>{(name) => <th scope="col">{name}</th>}</For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.view.points}>
-              {({ on, takenUpG, freeG }) => (
-                <tr>
-                  <th scope="row">{sayDate(on, record.today())}</th>
-                  <td>{releaseGrams(takenUpG)}</td>
-                  <td>{releaseGrams(freeG)}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <TableFold name={release.table} columns={release.columns}>
+      <For each={props.view.points}>
+        {({ on, takenUpG, freeG }) => (
+          <tr>
+            <th scope="row">{sayDate(on, record.today())}</th>
+            <td>{releaseGrams(takenUpG)}</td>
+            <td>{releaseGrams(freeG)}</td>
+          </tr>
+        )}
+      </For>
+    </TableFold>
   );
 }
