@@ -64,9 +64,9 @@ export function keeping(solve: Solve): { readonly solve: Solve; readonly asked: 
   const asked: LinearProgram[] = [];
   return {
     asked,
-    solve: (program) => {
+    solve: (program, from) => {
       asked.push(program);
-      return solve(program);
+      return solve(program, from);
     },
   };
 }

@@ -72,6 +72,30 @@ describe('the solver', () => {
     for (const model of kept) model.dispose();
   });
 
+  it('starts where an earlier answer was found, and finds the same with a row added as from nothing', () => {
+    // Least x + 2y with x + y >= 4, then also x <= 1: 4 and 0, then 1 and 3.
+    const first: LinearProgram = {
+      columns: { cost: [1, 2], lower: [0, 0], upper: [end, end] },
+      rows: { lower: [4], upper: [end] },
+      terms: { starts: [0, 2], columns: [0, 1], factors: [1, 1] },
+    };
+    const then: LinearProgram = {
+      ...first,
+      rows: { lower: [4, -end], upper: [end, 1] },
+      terms: { starts: [0, 2, 3], columns: [0, 1, 0], factors: [1, 1, 1] },
+    };
+    const found = solve(first);
+    if (found.status !== 'best') throw new Error(found.status);
+    expect(found.start?.rows).toHaveLength(1);
+    const next = solve(then, found.start);
+    expect(next).toMatchObject({ status: 'best', value: 7, columns: [1, 3] });
+    expect(solve(then)).toMatchObject({ status: 'best', value: 7, columns: [1, 3] });
+  });
+
+  it('finds the answer all the same when the start is of another programme', () => {
+    expect(solve(one, { columns: [0, 1], rows: [1] })).toMatchObject({ status: 'best', value: 8 });
+  });
+
   it('is fetched once', async () => {
     expect(await loadSolver()).toBe(solve);
   });

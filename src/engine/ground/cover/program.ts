@@ -19,6 +19,12 @@ export interface LinearProgram {
   readonly terms: Terms;
 }
 
+/** Where an answer was found, in the solver's own numbers: a later programme over the same columns starts from there. */
+export interface Start {
+  readonly columns: readonly number[];
+  readonly rows: readonly number[];
+}
+
 /**
  * What a solver says. Only `best` holds numbers: a programme that is empty, garbled, without an answer or given up
  * never reads as an answer of 0.
@@ -33,6 +39,7 @@ export type Solution =
       readonly columnPrices: readonly number[];
       /** The same for rows. */
       readonly rowPrices: readonly number[];
+      readonly start?: Start;
     }
   /** No x keeps all limits. */
   | { readonly status: 'none' }
@@ -43,8 +50,11 @@ export type Solution =
   /** The programme makes no sense, or the solver failed. */
   | { readonly status: 'broken'; readonly why: string };
 
-/** A solver, as it is handed in. */
-export type Solve = (program: LinearProgram) => Solution;
+/**
+ * A solver, as it is handed in. `from` only makes it faster: the same columns, and the same rows with any number of new
+ * ones at their end.
+ */
+export type Solve = (program: LinearProgram, from?: Start) => Solution;
 
 /** Rows while they are put together. */
 export interface RowList {

@@ -99,7 +99,7 @@ export function solveStages(
   let last: Best | undefined;
   for (const stage of asked.stages ?? stagesOf(input)) {
     const cost = model.columnTags.map((tag) => weightOf(tag, stage, asked.outlook));
-    const solution = solve(programOf(model, rows, cost));
+    const solution = solve(programOf(model, rows, cost), last?.start);
     if (solution.status !== 'best') return { ok: false, stage, solution };
     last = solution;
     values.set(stage, solution.value);
