@@ -2,10 +2,9 @@
 // liquid brought. Schema, call and result; the same for form and command line.
 
 import type { Solve } from '#engine/ground/cover/program.ts';
-import { readCrops } from '#engine/ground/crop-names.ts';
-import { cropOf, ownCropsByName } from '#engine/ground/crops.ts';
+import { ownCropsByName } from '#engine/ground/crops.ts';
 import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
-import { asRange, point, type Range } from '#engine/quantity/range.ts';
+import { asRange } from '#engine/quantity/range.ts';
 import { workLedger } from '#engine/working/ledger.ts';
 import type { Working } from '#engine/working/working.ts';
 import { momentOf } from '#journal/moment.ts';
@@ -14,6 +13,7 @@ import { coverOf } from './ledger-cover.ts';
 import { type LedgerInput, ledgerSchema } from './ledger-input.ts';
 import { suppliesOf } from './ledger-supply.ts';
 import { type Problem, read } from './problem.ts';
+import { residuesOf } from './residues.ts';
 
 export type { LedgerResult } from './ledger-answer.ts';
 export { ledgerSchema } from './ledger-input.ts';
@@ -36,7 +36,8 @@ function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
       soilPh: bed.soil?.ph,
       organicMatterPercent: bed.soil?.organicMatterPercent,
       nitrateNGPerM2: bed.soil?.nitrate === undefined ? undefined : nitrateNGPerM2(bed.soil.nitrate),
-      residueNGPerM2: residuesOf(bed),
+      // As told, else by the table for the crop named.
+      residueNGPerM2: bed.residueNGPerM2 === undefined ? residuesOf(bed.previousCrop) : asRange(bed.residueNGPerM2),
       p: bed.soil?.p,
       k: bed.soil?.k,
       supplies: supplies(bed.name),
@@ -47,14 +48,6 @@ function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
     own: ownCropsByName(input.crops ?? []),
     unread,
   };
-}
-
-/** Nitrogen the crop before leaves: as told, else by the table for the crop named. */
-function residuesOf(bed: LedgerInput['beds'][number]): Range | undefined {
-  if (bed.residueNGPerM2 !== undefined) return asRange(bed.residueNGPerM2);
-  const before = readCrops(bed.previousCrop ?? '').flatMap(({ id }) => (id === undefined ? [] : (cropOf(id) ?? [])));
-  const left = before.flatMap(({ residueNGPerM2 }) => residueNGPerM2 ?? []);
-  return left.length === 0 ? undefined : point(left.reduce((total, one) => total + one, 0) / before.length);
 }
 
 /**

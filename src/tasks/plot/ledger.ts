@@ -14,6 +14,7 @@ import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
 import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
+import { cropBefore, residuesOf } from '../residues.ts';
 import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
 import { areaOf } from './bed-area.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
@@ -86,6 +87,7 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
         crop,
         yieldGoalsKgPerM2: goalsOf({ bed, crop, own, beforeDay: period.toDay }),
         plantedDay: planted?.when.dateDay,
+        residueNGPerM2: residuesOf(cropBefore(bed, planted)),
         ...soilOf(plot, bed, period.toDay),
         supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within)],
       };
