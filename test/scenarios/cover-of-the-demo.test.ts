@@ -41,6 +41,23 @@ describe('the cover of the demo garden', () => {
     }
   });
 
+  it('takes what is still to come before anything is bought, and less stays open', () => {
+    const expected = [
+      { id: 'expected-0', material: 'grass-clippings-fresh', massKg: 30 },
+      { id: 'expected-1', material: 'legume-tops', massKg: 20 },
+    ];
+    const [without, with2] = [plotCover(ask), plotCover({ ...ask, expected })];
+    const openG = ({ plan }: typeof without) =>
+      (plan?.balance ?? []).reduce((sum, { nutrient, leftG }) => sum + (nutrient === 'n' ? leftG : 0), 0);
+    expect(openG(with2)).toBeLessThan(openG(without) - 1);
+    expect(with2.says.uses.join(' ')).toMatch(/of grass clippings, fresh, still to come/);
+    expect(with2.says.uses.join(' ')).toMatch(/of legume tops .*, still to come/);
+    const bought = ({ plan }: typeof without) => plan?.cost.likely ?? Number.NaN;
+    expect(bought(plotCover({ ...ask, expected, shop: [meal] }))).toBeLessThan(
+      bought(plotCover({ ...ask, shop: [meal] })),
+    );
+  });
+
   it('puts nothing raw on top of a salad: solids keep off beds that are eaten raw, and spoilt ones out of the plan', () => {
     const input = coverInput(ask);
     const raw = new Set(['Gate', 'Shed', 'Tunnel', 'Roots', 'Pots']);

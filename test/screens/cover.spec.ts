@@ -64,6 +64,27 @@ test('a feed of a shop is bought after the clippings are used up, whole packs, a
   await expect(heading(page, 'Buy')).toHaveCount(0);
 });
 
+test('clippings still to come are planned too, and kept over a reload; a wrong amount is told at its field', async ({
+  page,
+}) => {
+  await open(page, 390);
+  await page.getByText('What is still to come').click();
+  await page.getByLabel('What', { exact: true }).selectOption({ label: 'grass clippings, fresh' });
+  await page.getByLabel('How much', { exact: true }).fill('much');
+  await page.getByLabel('How much', { exact: true }).press('Tab');
+  await expect(page.locator('#expected-0-amount-trouble')).toContainText('much');
+  await page.getByLabel('How much', { exact: true }).fill('30 kg');
+  await page.getByLabel('How much', { exact: true }).press('Tab');
+  const uses = page.locator('section', { has: heading(page, 'Put on the beds') });
+  await expect(uses).toContainText('of grass clippings, fresh, still to come');
+  await page.getByRole('button', { name: 'Another line' }).click();
+  await expect(page.getByLabel('How much', { exact: true })).toHaveCount(2);
+  await page.reload();
+  await expect(uses).toContainText('still to come');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+});
+
 test('the best use of each lot stands below, and workings are one touch away', async ({ page }) => {
   await open(page, 390);
   await expect(page.getByText('Lay it on a bed as mulch, thin and dried first.')).toBeVisible();

@@ -29,7 +29,7 @@ export const LEAST_KG = 0.1;
 const BUCKET_L = 10;
 /** Scraps soft enough to lie on a bed as they are. */
 export const MULCHES: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted', 'lucerne'];
-const COFFEE = 'coffee-grounds';
+export const COFFEE = 'coffee-grounds';
 const COOKED: readonly (string | undefined)[] = ['cooked', 'not-eaten'];
 
 /** Everything of the garden and every feed bought once, in the order a hand would reach for it. */
@@ -166,7 +166,8 @@ export function shopSource({ id, packKg, packCost, ...label }: ShopFeed): CoverS
   };
 }
 
-function eatenRaw(beds: SourcesAsk['beds']): readonly string[] {
+/** Ids of beds whose crop is eaten raw, or nobody told how. */
+export function eatenRaw(beds: SourcesAsk['beds']): readonly string[] {
   return beds.filter(({ bed }) => !COOKED.includes(bed.eaten)).map(({ id }) => id);
 }
 
@@ -179,12 +180,13 @@ function keepsDays(id: string): number {
   return material(id)?.figures.spoilDays?.high ?? 0;
 }
 
-function layerOf(id: string): number {
+/** Most that may lie on a square metre. */
+export function layerOf(id: string): number {
   return mostLayerKgPerM2(id === COFFEE ? COFFEE : 'mulch', bulkOf(id));
 }
 
 /** A bucket of it, where the table has its bulk. */
-function unitOf(id: string): { readonly unit?: SpokenUnit } {
+export function unitOf(id: string): { readonly unit?: SpokenUnit } {
   const massKg = (bulkOf(id) * BUCKET_L) / 1000;
   return massKg > 0 ? { unit: { ...words.bucket(BUCKET_L), massKg } } : {};
 }
@@ -194,7 +196,7 @@ function elementsOf(analysis: object | undefined): Partial<DressingGiven> {
 }
 
 /** What a kilogram sets free over the season. @arithmetic */
-function perKgOf({ totalG, sharePercent }: Supply): CoverSource['perKg'] {
+export function perKgOf({ totalG, sharePercent }: Supply): CoverSource['perKg'] {
   const { n, p, k } = totalG;
   return {
     ...(n ? { nG: product([n, scale(sharePercent, 0.01)]), nTotalG: n.likely } : {}),

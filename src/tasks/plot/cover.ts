@@ -13,7 +13,8 @@ import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import { noCover, sayBinds, sayBuys, sayExcess, sayNotKnown, sayOpen, sayShort, sayUses } from '#words/en/cover.ts';
 import { coverBedOf } from '../ledger-cover.ts';
-import { coverSources } from './cover-sources.ts';
+import { type ExpectedStuff, expectedSource } from './cover-expected.ts';
+import { coverSources, eatenRaw } from './cover-sources.ts';
 import { plotLedger } from './ledger.ts';
 
 /** What the cover of a plot is asked for: local dates, both counted. */
@@ -23,6 +24,8 @@ export interface PlotCoverAsk {
   readonly to: string;
   /** Products to choose from, with prices that the grower told. */
   readonly shop?: readonly CoverSource[] | undefined;
+  /** Scraps, green manure and compost of the garden that are still to come. */
+  readonly expected?: readonly ExpectedStuff[] | undefined;
   readonly limits?: CoverInput['limits'];
   readonly aim?: CoverInput['aim'] | undefined;
 }
@@ -63,15 +66,16 @@ const FRESH = 'grass-clippings-fresh';
 const COFFEE = 'coffee-grounds';
 
 /** The question for the cover. */
-export function coverInput({ plot, from, to, shop = [], limits, aim = 'least-cost' }: PlotCoverAsk): CoverInput {
+export function coverInput({ plot, from, to, shop = [], expected = [], ...ask }: PlotCoverAsk): CoverInput {
   const { value, ids } = plotLedger({ plot, from, to });
   const beds = value.beds.map((bed) => withLayers(coverBedOf(bed)));
   const known = ids.flatMap((id, i) => {
     const [bed, asked] = [plot.beds.get(id), beds[i]];
     return bed === undefined || asked === undefined ? [] : [{ id: asked.id, bed }];
   });
-  const sources = [...coverSources({ plot, now: `${to}T23:59`, beds: known }), ...shop];
-  return { beds, sources, aim, ...(limits && { limits }) };
+  const coming = expected.map((stuff) => expectedSource(stuff, eatenRaw(known)));
+  const sources = [...coverSources({ plot, now: `${to}T23:59`, beds: known }), ...coming, ...shop];
+  return { beds, sources, aim: ask.aim ?? 'least-cost', ...(ask.limits && { limits: ask.limits }) };
 }
 
 /** No thicker layer of fresh stuff, and of coffee grounds, than lets air through, whichever lots it comes from. */

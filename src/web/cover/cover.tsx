@@ -6,6 +6,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { CoverInput } from '#engine/ground/cover/input.ts';
 import type { Nutrient } from '#engine/ground/need.ts';
 import { coverInput } from '#tasks/plot/cover.ts';
+import { type ExpectedTyped, readExpected } from '#tasks/plot/cover-expected.ts';
 import { type OfferTyped, readMoney, readOffers } from '#tasks/plot/cover-offers.ts';
 import { shopSource } from '#tasks/plot/cover-sources.ts';
 import { yearSoFar } from '#tasks/plot/got.ts';
@@ -17,6 +18,7 @@ import { ChoiceRow } from '../parts/choice-row.tsx';
 import { TableFold } from '../parts/table-fold.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import { planned } from './client.ts';
+import { Expected } from './expected.tsx';
 import type { CoverShown } from './messages.ts';
 import { Offers } from './offers.tsx';
 import { CoverStrips } from './strips.tsx';
@@ -32,20 +34,28 @@ interface Draft {
   readonly aim: CoverInput['aim'];
   readonly money: string;
   readonly offers: readonly OfferTyped[];
+  readonly expected: readonly ExpectedTyped[];
 }
 
 export function CoverScreen() {
   const record = useRecord();
-  const { draft, change } = useDraft<Draft>(`${record.plotId()}.cover`, { aim: 'least-cost', money: '', offers: [] });
+  const { draft, change } = useDraft<Draft>(`${record.plotId()}.cover`, {
+    aim: 'least-cost',
+    money: '',
+    offers: [],
+    expected: [],
+  });
   const [nutrient, setNutrient] = createSignal<Nutrient>('n');
   const [asked, setAsked] = createSignal(false);
   const offers = createMemo(() => readOffers(draft().offers));
+  const expected = createMemo(() => readExpected(draft().expected));
   const money = createMemo(() => readMoney(draft().money));
   const input = createMemo(() => {
     const limit = money().money;
     return coverInput({
       plot: record.plot(),
       ...yearSoFar(record.today()),
+      expected: expected().stuff,
       shop: offers().feeds.map(shopSource),
       aim: draft().aim,
       ...(limit === undefined ? {} : { limits: { money: limit } }),
@@ -103,6 +113,11 @@ export function CoverScreen() {
             )}
           </Show>
         </Show>
+        <Expected
+          rows={draft().expected}
+          troubles={expected().troubles}
+          onRows={(rows) => change({ expected: rows })}
+        />
         <Offers
           offers={draft().offers}
           money={draft().money}

@@ -1,9 +1,10 @@
 // What a shop offers and what may be spent: a row an offer, as its label has it; every trouble stands at its field.
 
-import { For, Show } from 'solid-js';
+import { For } from 'solid-js';
 import { EMPTY_OFFER, type OfferTyped } from '#tasks/plot/cover-offers.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
+import { CoverText } from './text.tsx';
 
 interface OffersProps {
   readonly offers: readonly OfferTyped[];
@@ -26,7 +27,7 @@ export function Offers(props: OffersProps) {
       <summary>{words.limitsHeading}</summary>
       <p>{words.limitsLead}</p>
       <p class="note">{words.labelNote}</p>
-      <Text
+      <CoverText
         id="cover-money"
         label={words.money}
         value={props.money}
@@ -38,7 +39,7 @@ export function Offers(props: OffersProps) {
           <fieldset class="cover-offer">
             <For each={TEXTS}>
               {(field) => (
-                <Text
+                <CoverText
                   id={`offer-${i}-${field}`}
                   label={words.fields[field]}
                   value={row(i)[field]}
@@ -61,40 +62,13 @@ export function Offers(props: OffersProps) {
           </fieldset>
         )}
       </For>
-      <button type="button" class="block" onClick={() => props.onOffers([...props.offers, EMPTY_OFFER])}>
+      <button
+        type="button"
+        class="block"
+        onClick={() => props.onOffers([...Array.from({ length: count() }, (_, i) => row(i)), EMPTY_OFFER])}
+      >
         {words.more}
       </button>
     </details>
-  );
-}
-
-function Text(props: {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly trouble: string | undefined;
-  readonly onText: (text: string) => void;
-}) {
-  return (
-    <div class="field">
-      <label for={props.id}>{props.label}</label>
-      <input
-        id={props.id}
-        class="entry plain"
-        type="text"
-        autocomplete="off"
-        value={props.value}
-        aria-invalid={props.trouble ? true : undefined}
-        aria-describedby={props.trouble ? `${props.id}-trouble` : undefined}
-        onChange={(event) => props.onText(event.currentTarget.value)}
-      />
-      <Show when={props.trouble}>
-        {(sentence) => (
-          <div class="trouble">
-            <p id={`${props.id}-trouble`}>{sentence()}</p>
-          </div>
-        )}
-      </Show>
-    </div>
   );
 }

@@ -96,6 +96,16 @@ export const coverSheet = {
   badSum: (sum: number) => `N, P₂O₅ and K₂O come to ${figure(sum)} % together; allowed: up to 100.`,
   badPack: (typed: string) => `“${typed}” is no mass of a pack; allowed: more than 0, such as 5 kg.`,
   badPrice: (typed: string) => `“${typed}” is no price; allowed: 0 and up.`,
+  expectedHeading: 'What is still to come',
+  expectedLead:
+    'Clippings of mowings ahead, a green manure to be cut, compost that will be ripe: it counts like what lies here, at no price.',
+  expectedNote:
+    'A legume is planned as tops cut and laid or dug in on the bed. Its figures are those of green tops in bloom; how much grows nobody knows before.',
+  expectedFields: { material: 'What', amount: 'How much' },
+  expectedChoose: 'choose',
+  expectedMore: 'Another line',
+  expectedName: (name: string) => `${name}, still to come`,
+  noMaterial: 'Say what is to come.',
   solids: (peg: number) => `solids of peg ${peg}`,
   compost: (heap: string) => `compost of heap ${heap}`,
   bucket: (litres: number) => ({ one: `bucket of ${litres} L`, many: `buckets of ${litres} L` }),
