@@ -49,6 +49,7 @@ export interface AskedBed {
   readonly organicMatterPercent?: number | undefined;
   readonly nitrateNGPerM2?: number | undefined;
   readonly residueNGPerM2?: Range | undefined;
+  readonly yearBeforeNGPerM2?: Range | undefined;
   readonly p?: SoilLine | undefined;
   readonly k?: SoilLine | undefined;
   readonly supplies: readonly Supply[];
@@ -153,6 +154,7 @@ function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
         organicMatterPercent: bed.organicMatterPercent,
         nitrateNGPerM2: bed.nitrateNGPerM2,
         residueNGPerM2: bed.residueNGPerM2,
+        yearBeforeNGPerM2: bed.yearBeforeNGPerM2,
         p: classOf(read.p),
         k: classOf(read.k),
       },

@@ -47,6 +47,8 @@ const bed = object(
     soil: z.optional(soil),
     /** The crop that stood there before in the same year. */
     previousCrop: z.optional(text(80)),
+    /** The crop of the year before. */
+    cropYearBefore: z.optional(text(80)),
     /** Nitrogen that residues or a legume leave, where the grower knows better. */
     residueNGPerM2: z.optional(gPerM2(100)),
   },

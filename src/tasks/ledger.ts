@@ -2,6 +2,8 @@
 // liquid brought. Schema, call and result; the same for form and command line.
 
 import type { Solve } from '#engine/ground/cover/program.ts';
+import { yearBeforeNGPerM2 } from '#engine/ground/credits.ts';
+import { readCrops } from '#engine/ground/crop-names.ts';
 import { ownCropsByName } from '#engine/ground/crops.ts';
 import { nitrateNGPerM2 } from '#engine/ground/soil-test.ts';
 import { asRange } from '#engine/quantity/range.ts';
@@ -38,6 +40,7 @@ function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
       nitrateNGPerM2: bed.soil?.nitrate === undefined ? undefined : nitrateNGPerM2(bed.soil.nitrate),
       // As told, else by the table for the crop named.
       residueNGPerM2: bed.residueNGPerM2 === undefined ? residuesOf(bed.previousCrop) : asRange(bed.residueNGPerM2),
+      yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(bed.cropYearBefore ?? '')),
       p: bed.soil?.p,
       k: bed.soil?.k,
       supplies: supplies(bed.name),

@@ -39,9 +39,29 @@ describe('what the crop before leaves', () => {
     expect(kaleAfter(['2026-07-10', 'cleared', 'broccoli'])?.credits[0]?.nG.likely).toBe(100);
   });
 
-  it('counts neither from the year before, nor where nothing was cleared, nor of a crop no table knows', () => {
-    expect(kaleAfter(['2025-03-10', 'sown', 'peas'], ['2025-11-10', 'cleared'])?.credits).toEqual([]);
+  it('comes off in full neither from the year before, nor where nothing was cleared, nor of a crop no table knows', () => {
+    expect(kaleAfter(['2025-03-10', 'sown', 'carrots'], ['2025-11-10', 'cleared'])?.credits).toEqual([]);
     expect(kaleAfter(['2026-03-10', 'sown', 'peas'])?.credits).toEqual([]);
     expect(kaleAfter(['2026-03-10', 'sown', 'oca'], ['2026-07-10', 'cleared'])?.credits).toEqual([]);
+  });
+
+  it('is in the ground still where kinds of cabbage or legumes stood the year before: 10 g on 10 m², or more', () => {
+    const after = kaleAfter(['2025-03-10', 'sown', 'peas'], ['2025-11-10', 'cleared']);
+    expect(after?.credits).toEqual([{ kind: 'year-before', nG: { low: 10, likely: 10, high: 20 } }]);
+    expect(kaleAfter(['2024-03-10', 'sown', 'peas'])?.credits).toEqual([]);
+  });
+
+  it('counts a green manure that nobody weighed by the area of the bed', () => {
+    const me = recorder();
+    const bed = me.did('bed.described', '2026-01-02', {
+      name: 'M',
+      area: { typed: '10 m²', areaM2: 10 },
+      crop: 'kale',
+    });
+    const dug = me.did('bed.dressed', '2026-04-02', { bed: bed.id, what: 'cover-crop', material: 'legume-tops' });
+    const ask = { plot: fold([bed, dug]), from: '2026-01-01', to: '2028-12-31' };
+    const given = plotLedger(ask).value.beds[0]?.givenG;
+    expect(given?.n?.likely).toBeCloseTo(40, 0);
+    expect(given?.k).toEqual({ low: 0, likely: 0, high: 0 });
   });
 });

@@ -23,6 +23,13 @@ export function cropBefore(bed: Bed, planted: Bed['plantings'][number] | undefin
   return cleared.body.crop ?? earlier.slice(0, at).findLast(({ body }) => body.act !== 'cleared')?.body.crop;
 }
 
+/** Crops that stood on the bed in the year before a planting; nothing where the record tells of none. */
+export function cropsYearBefore(bed: Bed, planted: Bed['plantings'][number] | undefined): string | undefined {
+  if (planted === undefined) return undefined;
+  const year = `${Number(yearOf(planted)) - 1}`;
+  return bed.plantings.findLast((one) => one.body.act !== 'cleared' && yearOf(one) === year)?.body.crop;
+}
+
 function yearOf({ when }: Bed['plantings'][number]): string {
   return when.on.slice(0, 4);
 }

@@ -79,6 +79,7 @@ const ledgerBed = (name: string) =>
     ),
     previousCrop: maybe(oneOf('pea', 'cabbage', 'oca')),
     residueNGPerM2: maybe(within(0, 100)),
+    cropYearBefore: maybe(fc.constantFrom('kale', 'broad beans, 2 leeks', 'clover', 'oca')),
   });
 const onBed = { bed: oneOf('A', 'B'), on: maybe(oneOf('2026-04-01', '2026-05-19', '2027-01-01')) };
 const ledgerPour = fc.record({

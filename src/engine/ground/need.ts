@@ -18,6 +18,8 @@ export interface SoilTold {
   readonly k?: SoilClass | undefined;
   /** Nitrogen that residues of the crop before or a legume leave; from the tables or from the grower. */
   readonly residueNGPerM2?: Range | undefined;
+  /** Nitrogen that the crop of the year before leaves. */
+  readonly yearBeforeNGPerM2?: Range | undefined;
 }
 
 export interface BedAsk {
@@ -32,7 +34,7 @@ export interface BedAsk {
 
 /** What takes from the nitrogen target. */
 export interface Credit {
-  readonly kind: 'nitrate' | 'organic-matter' | 'residues';
+  readonly kind: 'nitrate' | 'organic-matter' | 'residues' | 'year-before';
   readonly nG: Range;
 }
 
@@ -87,7 +89,7 @@ export function organicMatterNGPerM2(organicMatterPercent: number): Range {
 /**
  * The need of a bed.
  *
- *   N: target − nitrate − organic matter − residues, not below 0
+ *   N: target − nitrate − organic matter − residues − the year before, not below 0
  *   P, K: removal by the harvest; 0 where the soil test is high or excessive
  *
  * At a low test the soil should be built up too; by how much no source here says, so the need is removal and the answer
@@ -131,6 +133,8 @@ function creditsOf(soil: SoilTold, areaM2: number): readonly Credit[] {
   if (nitrate !== undefined) credits.push({ kind: 'nitrate', nG: point(nitrate * areaM2) });
   if (matter !== undefined) credits.push({ kind: 'organic-matter', nG: scale(organicMatterNGPerM2(matter), areaM2) });
   if (residues !== undefined) credits.push({ kind: 'residues', nG: scale(residues, areaM2) });
+  const { yearBeforeNGPerM2: before } = soil;
+  if (before !== undefined) credits.push({ kind: 'year-before', nG: scale(before, areaM2) });
   return credits;
 }
 

@@ -18,6 +18,7 @@ const CREDITS = {
   nitrate: 'nitrate in the soil',
   'organic-matter': 'set free by organic matter',
   residues: 'left by residues',
+  'year-before': 'left by the crop of the year before',
 } as const;
 
 /** What the workings are made from: each bed with its crops, in the order of the answer. */

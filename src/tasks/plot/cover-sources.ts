@@ -13,8 +13,9 @@ import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { heapsOf, heapView } from './heap.ts';
 import { nameOf } from './kept-out.ts';
-import { releaseOf, strainedFrom } from './ledger.ts';
+import { releaseOf } from './ledger-dressings.ts';
 import { stateAt } from './shelf.ts';
+import { strainedFrom } from './strained-batch.ts';
 
 export interface SourcesAsk {
   readonly plot: Plot;

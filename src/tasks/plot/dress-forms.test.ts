@@ -53,6 +53,10 @@ describe('a dressing', () => {
     const read = readDressing({ what: 'compost', of: 'heap:the heap', texts }, around);
     expect(read.ok && read.body).toMatchObject({ heap: 'the heap', analysis: { dryMatter: 0.45, nPercentDm: 1.8 } });
   });
+  it('needs no amount where it is a cover crop, which is seldom weighed', () => {
+    const read = readDressing({ what: 'cover-crop', of: 'material:legume-tops', texts: {} }, around);
+    expect(read.ok && read.body).toEqual({ bed: bed.id, what: 'cover-crop', material: 'legume-tops' });
+  });
   it.each([
     [{ what: 'compost', of: '', texts: {} }, ['amount']],
     [{ what: 'compost', of: '', texts: { amount: '3 buckets' } }, ['amount']],

@@ -94,9 +94,12 @@ export function readDressing(
   const [kind = '', ...rest] = of.split(':');
   const id = rest.join(':');
   if (what === 'product' && kind !== 'product') troubles.set('of', { sentence: dressForm.noProduct });
-  const amount = readBulk((texts.amount ?? '').trim(), habits);
-  if ('trouble' in amount) troubles.set('amount', amount.trouble);
-  else if (what === 'product' && !('massKg' in amount.value)) {
+  const typedAmount = (texts.amount ?? '').trim();
+  // A green manure is seldom weighed: what it leaves then goes by the bed's area.
+  const isUnweighed = typedAmount === '' && what === 'cover-crop';
+  const amount = isUnweighed ? undefined : readBulk(typedAmount, habits);
+  if (amount && 'trouble' in amount) troubles.set('amount', amount.trouble);
+  else if (amount && what === 'product' && !('massKg' in amount.value)) {
     troubles.set('amount', { sentence: dressForm.byWeight });
   }
   const dryMatter = percentOf(texts.dryMatter ?? '');
@@ -106,7 +109,7 @@ export function readDressing(
   const base = {
     bed,
     what,
-    ...('value' in amount && { amount: amount.value }),
+    ...(amount && 'value' in amount && { amount: amount.value }),
     ...(id !== '' && { [kind]: id }),
     ...(typeof dryMatter === 'number' && { analysis: { dryMatter } }),
   };

@@ -8,7 +8,7 @@ import { gardenEntries } from '../demo/garden.ts';
 import { heapView } from './heap.ts';
 import { readFeeding } from './heap-forms.ts';
 import { heapOffers, namedBy } from './heap-offers.ts';
-import { strainedFrom } from './ledger.ts';
+import { strainedFrom } from './strained-batch.ts';
 
 const today = '2026-06-10';
 const me = recorder();

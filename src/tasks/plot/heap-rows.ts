@@ -18,7 +18,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { heapNames } from '#words/en/heap-sheet.ts';
 import { solidsPortion } from '../ledger-supply.ts';
-import { strainedFrom } from './ledger.ts';
+import { strainedFrom } from './strained-batch.ts';
 
 type Told = Body<'heap.fed'>['ingredients'][number];
 

@@ -1,23 +1,24 @@
 // The ledger of a plot out of its record: every bed or row of pots that has an area, its crops as told, its soil tests,
 // pours by the balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
 
-import type { StrainedBatch } from '#engine/bottle/liquid.ts';
+import { yearBeforeNGPerM2 } from '#engine/ground/credits.ts';
+import { readCrops } from '#engine/ground/crop-names.ts';
 import { nitrateNGPerM2, readNitrateUnit } from '#engine/ground/soil-test.ts';
-import { type LiquidGrams, pourSupply, productSupply, type Supply } from '#engine/ground/supply.ts';
-import type { Range } from '#engine/quantity/range.ts';
+import { type LiquidGrams, pourSupply, type Supply } from '#engine/ground/supply.ts';
 import { workLedger } from '#engine/working/ledger.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
-import { daysIn, momentOf } from '#journal/moment.ts';
+import { momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
-import { type DressingGiven, dressingSupply, liquidOf, strainedOf } from '../ledger-supply.ts';
-import { cropBefore, residuesOf } from '../residues.ts';
-import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
+import { liquidOf } from '../ledger-supply.ts';
+import { cropBefore, cropsYearBefore, residuesOf } from '../residues.ts';
 import { areaOf } from './bed-area.ts';
+import { dressingsOn } from './ledger-dressings.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
+import { strainedFrom } from './strained-batch.ts';
 
 /** What the ledger of a plot is asked for: local dates, both counted. */
 export interface PlotLedgerAsk {
@@ -88,6 +89,7 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
         yieldGoalsKgPerM2: goalsOf({ bed, crop, own, beforeDay: period.toDay }),
         plantedDay: planted?.when.dateDay,
         residueNGPerM2: residuesOf(cropBefore(bed, planted)),
+        yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(cropsYearBefore(bed, planted) ?? '')),
         ...soilOf(plot, bed, period.toDay),
         supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within)],
       };
@@ -147,32 +149,6 @@ function lazily<T>(plot: Plot, make: (batch: Batch) => T): (id: string) => T | u
   };
 }
 
-/** A batch as it was strained; one that was not is taken as it stood when something was last poured of it. */
-export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {
-  const { contents, strainings, looks } = batch;
-  const last = strainings.at(-1);
-  const seen = looks.findLast(({ body }) => body.acidity !== undefined);
-  const at = last?.when ?? lastPoured(plot, batch)?.act.when ?? seen?.when ?? batch.made;
-  return strainedOf({
-    plants: contents.parts.map(portionOf),
-    water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: 0, ph: 7 },
-    sugar: sugarOf(batch),
-    starterL: contents.starterL,
-    days: Math.max(0, daysIn(plot.facts.timeZone)(batch.filled, at)),
-    // Nothing read: the wider figures of a batch that did not turn sour.
-    finalPh: last?.body.acidity?.ph ?? seen?.body.acidity?.ph ?? Number.NaN,
-    drainedL: batch.liquid.drainedL,
-    solidsKg: strainings.reduce((total, { solidsKg }) => total + solidsKg, 0),
-  });
-}
-
-function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined {
-  return [...plot.beds.values()]
-    .flatMap(({ feeds }) => feeds)
-    .filter(({ act }) => act.body.from.some((from) => from.batch === batch.id))
-    .at(-1);
-}
-
 const WEEK_DAYS = 7;
 
 /** Litres of one batch on one bed in one week: surely, and perhaps. */
@@ -216,60 +192,4 @@ function poursOn(
       return pourSupply({ what, day, concentrateL, liquid });
     });
   });
-}
-
-function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boolean): readonly Supply[] {
-  return bed.dressings.flatMap((act): readonly Supply[] => {
-    const day = act.when.dateDay;
-    const { what, amount, material, lot, batch, product, analysis } = act.body;
-    if (!within(day) || amount === undefined) return [];
-    const size = 'massKg' in amount ? { massKg: amount.massKg } : { volumeL: amount.volumeL };
-    if (what === 'product') return productOf(plot, product, day, size.massKg);
-    const from = lot === undefined ? undefined : plot.lots.get(lot)?.act.body;
-    const known = batch === undefined ? undefined : plot.batches.get(batch);
-    const given: DressingGiven = {
-      kind: what,
-      ...size,
-      ...(from?.analysis === undefined ? {} : elementsOf(from.analysis)),
-      ...(analysis === undefined ? {} : elementsOf(analysis)),
-      ...materialOf(material ?? from?.material),
-    };
-    return [dressingSupply(given, day, known && strainedFrom(plot, known))];
-  });
-}
-
-type Analysis = NonNullable<ActOf<'bed.dressed'>['body']['analysis']>;
-
-function elementsOf({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }: Analysis): Partial<DressingGiven> {
-  return Object.fromEntries(
-    Object.entries({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }).filter(([, value]) => value !== undefined),
-  );
-}
-
-function materialOf(named: string | undefined): Partial<DressingGiven> {
-  return named === undefined ? {} : { material: named, name: named.replaceAll('-', ' ') };
-}
-
-/** A product by its label; without a label its content stays unknown. */
-function productOf(plot: Plot, id: string | undefined, day: number, massKg: number | undefined): readonly Supply[] {
-  const bought = plot.products.find((one) => one.id === id || one.entry.id === id);
-  const label = bought?.body;
-  const name = label?.name ?? 'a product nobody described';
-  const told = label?.nPercent ?? label?.p2o5Percent ?? label?.k2oPercent;
-  if (label === undefined || told === undefined || massKg === undefined) return [unknownSupply(name, day)];
-  const { nPercent = 0, p2o5Percent = 0, k2oPercent = 0 } = label;
-  const release = releaseOf(plot, bought?.id);
-  return [productSupply({ name, day, massKg, nPercent, p2o5Percent, k2oPercent, release })];
-}
-
-/** As the label has it; a product of which nobody told it may rot or dissolve. */
-export function releaseOf(plot: Plot, id: string | undefined): 'at-once' | 'slow' | 'untold' {
-  const told = id === undefined ? undefined : plot.labels.get(id)?.body.release;
-  return told === undefined ? 'untold' : told === 'soluble' ? 'at-once' : 'slow';
-}
-
-const WHOLE: Range = { low: 100, likely: 100, high: 100 };
-
-function unknownSupply(what: string, day: number): Supply {
-  return { kind: 'product', what, day, totalG: {}, sharePercent: WHOLE, pace: 'at-once' };
 }

@@ -105,6 +105,9 @@ export function DressingForm(props: { readonly bed: string }) {
               </Show>
             </div>
             <Text field="amount" />
+            <Show when={draft().what === 'cover-crop'}>
+              <p class="note">{dressForm.notWeighed}</p>
+            </Show>
             <Show when={container()}>{(one) => <Text field={one()} numeric />}</Show>
             <Show when={draft().what !== 'product'}>
               <details class="fold" open={ANALYSIS.some((field) => (draft().texts[field] ?? '') !== '')}>

@@ -81,6 +81,7 @@ export const dressForm = {
     note: 'Note',
   } as Readonly<Record<string, string>>,
   analysis: 'Your own analysis of it, if you have one',
+  notWeighed: 'A cover crop nobody weighed goes by the area of the bed: leave the amount empty.',
   raw: 'What is eaten raw here: scraps, solids and unfinished compost are as raw as what they came from. Dig them in before sowing, keep them off what is picked soon, and follow your local code; the pick list waits for solids, for manure and for compost of a heap with manure in it; of compost put on without its heap it knows nothing (our caution, no source).',
   noProduct: 'Say which product: choose it above.',
   byWeight:

@@ -1,0 +1,83 @@
+// What went on a bed besides liquid, out of the record, as supplies: dressings by their material or analysis, a green
+// manure by weight or by the area of the bed, products by their label. Pours and the sum stand in ledger.ts.
+
+import { greenManureSupply } from '#engine/ground/credits.ts';
+import { productSupply, type Supply } from '#engine/ground/supply.ts';
+import type { Range } from '#engine/quantity/range.ts';
+import type { ActOf } from '#journal/act.ts';
+import type { Plot } from '#journal/fold.ts';
+import type { Bed } from '#journal/parts/beds.ts';
+import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
+import { areaOf } from './bed-area.ts';
+import { strainedFrom } from './strained-batch.ts';
+
+/** Dressings of a bed within a period. */
+export function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boolean): readonly Supply[] {
+  return bed.dressings.flatMap((act): readonly Supply[] => {
+    const day = act.when.dateDay;
+    const { what, amount, material, lot, batch, product, analysis } = act.body;
+    if (!within(day)) return [];
+    if (amount === undefined) return what === 'cover-crop' ? [greenManureOn(bed, day, material)] : [];
+    const size = 'massKg' in amount ? { massKg: amount.massKg } : { volumeL: amount.volumeL };
+    if (what === 'product') return productOf(plot, product, day, size.massKg);
+    const from = lot === undefined ? undefined : plot.lots.get(lot)?.act.body;
+    const known = batch === undefined ? undefined : plot.batches.get(batch);
+    const given: DressingGiven = {
+      kind: what,
+      ...size,
+      ...(from?.analysis === undefined ? {} : elementsOf(from.analysis)),
+      ...(analysis === undefined ? {} : elementsOf(analysis)),
+      ...materialOf(material ?? from?.material),
+    };
+    return [dressingSupply(given, day, known && strainedFrom(plot, known))];
+  });
+}
+
+/** Grown on the bed and not weighed; of what, by the material told. */
+function greenManureOn(bed: Bed, day: number, of: string | undefined): Supply {
+  const kind = of === undefined ? 'untold' : LEGUMES.includes(of) ? 'legume' : 'other';
+  return greenManureSupply({
+    what: of?.replaceAll('-', ' ') ?? 'a cover crop',
+    day,
+    areaM2: areaOf(bed.facts)?.areaM2 ?? 0,
+    kind,
+  });
+}
+
+const LEGUMES: readonly string[] = ['legume-tops', 'lucerne', 'hay-legume'];
+
+type Analysis = NonNullable<ActOf<'bed.dressed'>['body']['analysis']>;
+
+function elementsOf({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }: Analysis): Partial<DressingGiven> {
+  return Object.fromEntries(
+    Object.entries({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }).filter(([, value]) => value !== undefined),
+  );
+}
+
+function materialOf(named: string | undefined): Partial<DressingGiven> {
+  return named === undefined ? {} : { material: named, name: named.replaceAll('-', ' ') };
+}
+
+/** A product by its label; without a label its content stays unknown. */
+function productOf(plot: Plot, id: string | undefined, day: number, massKg: number | undefined): readonly Supply[] {
+  const bought = plot.products.find((one) => one.id === id || one.entry.id === id);
+  const label = bought?.body;
+  const name = label?.name ?? 'a product nobody described';
+  const told = label?.nPercent ?? label?.p2o5Percent ?? label?.k2oPercent;
+  if (label === undefined || told === undefined || massKg === undefined) return [unknownSupply(name, day)];
+  const { nPercent = 0, p2o5Percent = 0, k2oPercent = 0 } = label;
+  const release = releaseOf(plot, bought?.id);
+  return [productSupply({ name, day, massKg, nPercent, p2o5Percent, k2oPercent, release })];
+}
+
+/** As the label has it; a product of which nobody told it may rot or dissolve. */
+export function releaseOf(plot: Plot, id: string | undefined): 'at-once' | 'slow' | 'untold' {
+  const told = id === undefined ? undefined : plot.labels.get(id)?.body.release;
+  return told === undefined ? 'untold' : told === 'soluble' ? 'at-once' : 'slow';
+}
+
+const WHOLE: Range = { low: 100, likely: 100, high: 100 };
+
+function unknownSupply(what: string, day: number): Supply {
+  return { kind: 'product', what, day, totalG: {}, sharePercent: WHOLE, pace: 'at-once' };
+}

@@ -1,0 +1,36 @@
+// A batch of the record as the balance of straining takes it: what went in, how long it stood, what was drained. What a
+// pour of it or its solids bring is worked out from here.
+
+import type { StrainedBatch } from '#engine/bottle/liquid.ts';
+import type { Plot } from '#journal/fold.ts';
+import { daysIn } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import type { Bed } from '#journal/parts/beds.ts';
+import { strainedOf } from '../ledger-supply.ts';
+import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
+
+/** A batch as it was strained; one that was not is taken as it stood when something was last poured of it. */
+export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {
+  const { contents, strainings, looks } = batch;
+  const last = strainings.at(-1);
+  const seen = looks.findLast(({ body }) => body.acidity !== undefined);
+  const at = last?.when ?? lastPoured(plot, batch)?.act.when ?? seen?.when ?? batch.made;
+  return strainedOf({
+    plants: contents.parts.map(portionOf),
+    water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: 0, ph: 7 },
+    sugar: sugarOf(batch),
+    starterL: contents.starterL,
+    days: Math.max(0, daysIn(plot.facts.timeZone)(batch.filled, at)),
+    // Nothing read: the wider figures of a batch that did not turn sour.
+    finalPh: last?.body.acidity?.ph ?? seen?.body.acidity?.ph ?? Number.NaN,
+    drainedL: batch.liquid.drainedL,
+    solidsKg: strainings.reduce((total, { solidsKg }) => total + solidsKg, 0),
+  });
+}
+
+function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined {
+  return [...plot.beds.values()]
+    .flatMap(({ feeds }) => feeds)
+    .filter(({ act }) => act.body.from.some((from) => from.batch === batch.id))
+    .at(-1);
+}
