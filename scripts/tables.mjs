@@ -26,6 +26,8 @@ const INTO = ['liquid', 'compost-only', 'set-aside', 'out'];
 /** Plants that stay out of the pail: why they do, and the softest place that is left to them. */
 const EXCLUDED_GROUPS = ['toxic', 'irritant', 'diseased', 'spreading', 'slow'];
 const EXCLUDED_INTO = ['out', 'compost-only', 'hot-heap-only'];
+/** Figures of whole groups of materials, data/group-figures.csv. */
+const GROUPS = 'groups';
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /**
@@ -84,14 +86,23 @@ export function makeTables(folder) {
   for (const r of rows('excluded.csv')) checkExcluded(r, known, faults);
 
   const code = { quantities: [], origins: [] };
+  const column = (name, key) => new Set(rows(name).map((row) => row[key]));
+  const idsOf = {
+    materials: column('materials.csv', 'id'),
+    sugars: column('sugars.csv', 'id'),
+    [GROUPS]: column('materials.csv', 'group'),
+  };
   const tables = new Map();
   for (const [name, list] of files) {
     if (name in HEADERS) continue;
     for (const r of list) {
       const table = tableOf(name);
-      checkFigure(r, known, faults, table === 'materials' || table === 'sugars');
-      const ids = table === 'materials' || table === 'sugars' ? rows(`${table}.csv`).map((x) => x.id) : undefined;
-      if (ids && !ids.includes(r.id)) faults.push(`${r.at}: "${r.id}" is not in data/${table}.csv.`);
+      const ids = idsOf[table];
+      checkFigure(r, known, faults, ids !== undefined);
+      if (ids && !ids.has(r.id)) {
+        const place = table === GROUPS ? 'a group of data/materials.csv' : `in data/${table}.csv`;
+        faults.push(`${r.at}: "${r.id}" is not ${place}.`);
+      }
       if (!tables.has(table)) tables.set(table, new Map());
       const byId = tables.get(table);
       if (!byId.has(r.id)) byId.set(r.id, []);
@@ -106,13 +117,13 @@ export function makeTables(folder) {
   const flat = (table, id) => encode(tables.get(table)?.get(id) ?? [], code);
   const materials = rows('materials.csv').map((r) => [
     ...[r.id, r.name, r.group, r.into, r.why, r.why_source],
-    flat('materials', r.id),
+    encode(figuresOf(r, tables), code),
   ]);
   const sugars = rows('sugars.csv').map((r) => [r.id, r.name, flat('sugars', r.id)]);
   const excluded = rows('excluded.csv').map((r) => HEADERS['excluded.csv'].map((column) => r[column]));
   const others = {};
   for (const table of [...tables.keys()].sort()) {
-    if (table === 'materials' || table === 'sugars') continue;
+    if (table in idsOf) continue;
     others[table] = [...tables.get(table).keys()].map((id) => [id, flat(table, id)]);
   }
   const cited = rows('sources.csv').map((r) => [r.id, cite(r), r.mark]);
@@ -149,11 +160,19 @@ function unique(name, list, key, faults) {
   }
 }
 
-/** `material-figures.csv` and `food-figures.csv` fill materials, `sugar-figures.csv` sugars; others stand alone. */
+/** `material-figures.csv` and `food-figures.csv` fill materials, `group-figures.csv` their groups, `sugar-figures.csv` sugars; others stand alone. */
 function tableOf(name) {
   if (name === 'material-figures.csv' || name === 'food-figures.csv') return 'materials';
+  if (name === 'group-figures.csv') return GROUPS;
   if (name === 'sugar-figures.csv') return 'sugars';
   return name.replace(/\.csv$/, '');
+}
+
+/** A material's own figures, then those of its group that it lacks: what holds for a whole group stands once. */
+function figuresOf({ id, group }, tables) {
+  const own = tables.get('materials')?.get(id) ?? [];
+  const shared = tables.get(GROUPS)?.get(group) ?? [];
+  return [...own, ...shared.filter((one) => !own.some(({ quantity }) => quantity === one.quantity))];
 }
 
 function checkFigure(r, known, faults, listed) {

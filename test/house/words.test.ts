@@ -134,6 +134,16 @@ const UNCLAIMED: readonly Unclaimed[] = [
   },
   {
     file: 'data/sources.csv',
+    passage: 'organic matter digestibility',
+    reason: 'title of a publication, as printed',
+  },
+  {
+    file: 'data/sources.csv',
+    passage: 'mineralization from organic amendments',
+    reason: 'title of a publication, as printed',
+  },
+  {
+    file: 'data/sources.csv',
     passage: 'Garden Organic',
     reason: 'name of an author and publisher',
   },

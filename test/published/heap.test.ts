@@ -28,11 +28,12 @@ describe('a mix of two', () => {
   });
 
   it('comes from the table as it does from figures typed', () => {
-    // Rynk 1992, table A.1: grass 82 %, 3.4, 17; leaves 38 %, 0.9, 54: (17·3.4·18 + 54·0.9·62)/(3.4·18 + 0.9·62) = 34.6
+    // Grass 18 % dry, 3.31 % N, C:N 15; leaves (Heckman and Kluchinski 1996, medians) 0.94 % N, C:N 48.5, 62 % dry:
+    // (15·3.31·18 + 48.5·0.94·62)/(3.31·18 + 0.94·62) = 31.6
     const mix = mixOf(
       ['grass-clippings-fresh', 'dry-leaves'].map((material) => weighed(resolveIngredient({ material }), 1)),
     );
-    expect(mix.cn?.likely).toBeCloseTo((17 * 3.4 * 18 + 54 * 0.9 * 62) / (3.4 * 18 + 0.9 * 62), 6);
+    expect(mix.cn?.likely).toBeCloseTo((15 * 3.31 * 18 + 48.5 * 0.94 * 62) / (3.31 * 18 + 0.94 * 62), 6);
   });
 });
 

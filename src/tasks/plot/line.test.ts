@@ -18,8 +18,8 @@ describe('the line of the demo garden', () => {
     expect(view.scraps.asideKg).toBeCloseTo(9, 9);
     expect(view.scraps.asideDays).toBe(6);
     expect(view.scraps.material).toBe('grass-clippings-fresh');
-    // 9 kg loose at 200 kg/m³
-    expect(view.scraps.asideL).toBeCloseTo(45, 9);
+    // 9 kg loose at 250 kg/m³
+    expect(view.scraps.asideL).toBeCloseTo(36, 9);
   });
   it('shows both standing pegs with their words, by number', () => {
     expect(view.pegs.map(({ peg, state }) => [peg, state])).toEqual([

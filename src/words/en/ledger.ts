@@ -155,8 +155,9 @@ function shares(percent: Shares, name: string): readonly string[] {
 
 /** A share with its range; where the low end of the need is nothing, there is no upper end. */
 export function sharePercent({ low, likely, high }: Share): string {
-  // A share is an estimate within half or twice: more places would claim more.
-  const places = likely === 0 || likely >= 10 ? 0 : likely >= 1 ? 1 : 2;
+  // A share is an estimate within half or twice: more places would claim more. A tiny one keeps its first digit.
+  const tiny = Math.min(5, Math.ceil(-Math.log10(likely)));
+  const places = likely === 0 || likely >= 10 ? 0 : likely >= 1 ? 1 : Math.max(2, tiny);
   if (high !== null) return band({ low, likely, high }, '%', places);
   return `${withUnit(likely, '%', places)} (${figure(low, places)} or more)`;
 }
