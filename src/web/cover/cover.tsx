@@ -140,7 +140,7 @@ function Sentences(props: { readonly plan: CoverShown }) {
     <For each={words.order}>
       {(part) => (
         <Show when={props.plan.says[part].length > 0}>
-          <section>
+          <section class="cover-part">
             <h2>{words.headings[part]}</h2>
             <ul class="cover-says">
               <For each={props.plan.says[part]}>{(sentence) => <li>{sentence}</li>}</For>

@@ -29,7 +29,7 @@ export function Expected(props: {
               <label for={`expected-${i}-material`}>{words.expectedFields.material}</label>
               <select
                 id={`expected-${i}-material`}
-                class="entry"
+                class="entry plain"
                 value={row(i).material}
                 aria-invalid={trouble(i, 'material') ? true : undefined}
                 aria-describedby={trouble(i, 'material') ? `expected-${i}-material-trouble` : undefined}

@@ -52,7 +52,7 @@ export function Offers(props: OffersProps) {
               <label for={`offer-${i}-release`}>{words.fields.release}</label>
               <select
                 id={`offer-${i}-release`}
-                class="entry"
+                class="entry plain"
                 value={row(i).release}
                 onChange={(event) => change(i, { release: event.currentTarget.value as OfferTyped['release'] })}
               >

@@ -14,7 +14,7 @@ const FIGURE_PX = 8;
 export function BestUses(props: { readonly plot: Plot }) {
   const lots = createMemo(() => scrapWays(props.plot));
   return (
-    <section>
+    <section class="cover-part">
       <h2>{words.waysHeading}</h2>
       <Show when={lots().length > 0} fallback={<p>{words.noWays}</p>}>
         <p class="note">{words.waysLead}</p>

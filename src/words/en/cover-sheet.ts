@@ -108,5 +108,8 @@ export const coverSheet = {
   noMaterial: 'Say what is to come.',
   solids: (peg: number) => `solids of peg ${peg}`,
   compost: (heap: string) => `compost of heap ${heap}`,
-  bucket: (litres: number) => ({ one: `bucket of ${litres} L`, many: `buckets of ${litres} L` }),
+  bucket: (litres: number) => ({
+    one: `bucket of ${withUnit(litres, 'L', 0)}`,
+    many: `buckets of ${withUnit(litres, 'L', 0)}`,
+  }),
 } as const;
