@@ -58,6 +58,17 @@ describe('the cover of the demo garden', () => {
     );
   });
 
+  it('keeps within the time there is, and says what one minute more would do', () => {
+    const ample = plotCover({ ...ask, bucketMinutes: 10 });
+    // A bucket of clippings, 2.5 kg, takes ten minutes: all 4.3 kg take 17 and more with the rest.
+    const { plan, says } = plotCover({ ...ask, bucketMinutes: 10, limits: { minutes: 5 } });
+    const minutes = (of: typeof plan) =>
+      (of?.uses ?? []).reduce((sum, { source, massKg }) => sum + massKg * (source.minutesPerKg ?? 0), 0);
+    expect(minutes(ample.plan)).toBeGreaterThan(17);
+    expect(minutes(plan)).toBeLessThanOrEqual(5 + 1e-6);
+    expect(says.binds.join(' ')).toMatch(/All the time, 5.minutes, goes into .*: one minute more would bring/);
+  });
+
   it('puts nothing raw on top of a salad: solids keep off beds that are eaten raw, and spoilt ones out of the plan', () => {
     const input = coverInput(ask);
     const raw = new Set(['Gate', 'Shed', 'Tunnel', 'Roots', 'Pots']);

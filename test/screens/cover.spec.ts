@@ -59,6 +59,15 @@ test('a feed of a shop is bought after the clippings are used up, whole packs, a
   await expect(buys).toHaveText(/horn meal/);
   await page.getByText('What a shop offers, and what you can spend').click();
   await expect(page.getByLabel('Pack', { exact: true })).toHaveValue('5 kg');
+  // A limit on time asks for the work of a bucket.
+  await page.getByLabel('Most time, minutes').fill('5');
+  await page.getByLabel('Most time, minutes').press('Tab');
+  await expect(page.locator('#cover-bucketMinutes-trouble')).toContainText('how long one bucket takes');
+  await page.getByLabel('Minutes for one bucket, fetched and spread').fill('10');
+  await page.getByLabel('Minutes for one bucket, fetched and spread').press('Tab');
+  await expect(page.getByText(/All the time, 5.minutes,/)).toBeVisible();
+  await page.getByLabel('Most time, minutes').fill('');
+  await page.getByLabel('Most time, minutes').press('Tab');
   await page.getByLabel('Most to spend').fill('0');
   await page.getByLabel('Most to spend').press('Tab');
   await expect(heading(page, 'Buy')).toHaveCount(0);

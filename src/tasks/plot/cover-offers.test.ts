@@ -1,7 +1,7 @@
 // Offers of a shop as typed: what is right becomes a feed with a price of the kilogram, what is wrong is told at its field.
 
 import { describe, expect, it } from 'vitest';
-import { EMPTY_OFFER, readMoney, readOffers } from './cover-offers.ts';
+import { EMPTY_OFFER, readLimits, readOffers } from './cover-offers.ts';
 import { shopSource } from './cover-sources.ts';
 
 const meal = { name: 'horn meal', n: '12', p2o5: '1', k2o: '0', release: 'slow', pack: '5 kg', price: '17.5' } as const;
@@ -33,10 +33,32 @@ describe('an offer', () => {
   });
 });
 
-describe('money', () => {
-  it('is a sum, or no limit where nothing was typed; what is no sum is told', () => {
-    expect(readMoney('12.5')).toEqual({ money: 12.5, trouble: undefined });
-    expect(readMoney('')).toEqual({ money: undefined, trouble: undefined });
-    expect(readMoney('lots').trouble).toContain('“lots”');
+describe('what may be spent', () => {
+  const none = { money: '', minutes: '', bucketMinutes: '' };
+
+  it('is a sum and a time with minutes for a bucket, or nothing', () => {
+    expect(readLimits(none)).toMatchObject({ limits: {}, bucketMinutes: undefined });
+    expect(readLimits({ money: '12,50', minutes: '90', bucketMinutes: '6' })).toMatchObject({
+      limits: { money: 12.5, minutes: 90 },
+      bucketMinutes: 6,
+    });
+  });
+
+  it('does not count a time where nobody told how long a bucket takes, and asks', () => {
+    const { limits, troubles } = readLimits({ ...none, minutes: '90' });
+    expect(limits).toEqual({});
+    expect(troubles.get('bucketMinutes')?.sentence).toContain('how long one bucket takes');
+  });
+
+  it.each([
+    ['money', '-1'],
+    ['money', 'lots'],
+    ['minutes', 'all day'],
+    ['bucketMinutes', '0'],
+  ] as const)('tells a wrong %s at its field: %s', (field, text) => {
+    const { limits, troubles } = readLimits({ ...none, [field]: text });
+    expect(limits).toEqual({});
+    expect(troubles.get(field)?.sentence).toContain(`“${text}”`);
+    expect([...troubles.keys()]).toEqual([field]);
   });
 });

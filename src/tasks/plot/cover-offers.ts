@@ -1,6 +1,7 @@
 // What a shop offers, as typed on the sheet of the cover: name, label, how it lets go, price of a pack. A row left wholly
 // empty is no row; every trouble stands at its field.
 
+import type { CoverInput } from '#engine/ground/cover/input.ts';
 import { readFigure } from '#engine/quantity/number.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
@@ -66,10 +67,38 @@ function figureOf(text: string): number | undefined {
   return read.ok && read.rest.trim() === '' ? read.value : undefined;
 }
 
-/** A sum of money as typed; nothing typed is no limit. */
-export function readMoney(text: string): { readonly money: number | undefined; readonly trouble: string | undefined } {
-  if (text.trim() === '') return { money: undefined, trouble: undefined };
-  const money = figureOf(text);
-  if (money === undefined || money < 0) return { money: undefined, trouble: words.badMoney(text) };
-  return { money, trouble: undefined };
+/** What may be spent, as typed: money, time, and how long one bucket takes. */
+export interface LimitsTyped {
+  readonly money: string;
+  readonly minutes: string;
+  readonly bucketMinutes: string;
+}
+
+export interface LimitsRead {
+  readonly limits: NonNullable<CoverInput['limits']>;
+  readonly bucketMinutes: number | undefined;
+  readonly troubles: Troubles;
+}
+
+/** Nothing typed is no limit; a limit on time counts only where it is told how long a bucket takes. */
+export function readLimits(typed: LimitsTyped): LimitsRead {
+  const troubles = new Map<string, { readonly sentence: string }>();
+  const of = (field: keyof LimitsTyped, least: number) => {
+    const text = typed[field].trim();
+    if (text === '') return undefined;
+    const value = figureOf(text);
+    if (value !== undefined && value >= least) return value;
+    troubles.set(field, { sentence: words.badLimit[field](text) });
+    return undefined;
+  };
+  const [money, minutes, bucketMinutes] = [of('money', 0), of('minutes', 0), of('bucketMinutes', 0.1)];
+  if (minutes !== undefined && bucketMinutes === undefined && !troubles.has('bucketMinutes')) {
+    troubles.set('bucketMinutes', { sentence: words.noBucketMinutes });
+  }
+  const counts = minutes !== undefined && bucketMinutes !== undefined;
+  return {
+    limits: { ...(money !== undefined && { money }), ...(counts && { minutes }) },
+    bucketMinutes,
+    troubles,
+  };
 }

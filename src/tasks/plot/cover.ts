@@ -27,6 +27,8 @@ export interface PlotCoverAsk {
   /** Scraps, green manure and compost of the garden that are still to come. */
   readonly expected?: readonly ExpectedStuff[] | undefined;
   readonly limits?: CoverInput['limits'];
+  /** Minutes for one bucket of the garden's own, fetched and spread. */
+  readonly bucketMinutes?: number | undefined;
   readonly aim?: CoverInput['aim'] | undefined;
 }
 
@@ -74,8 +76,17 @@ export function coverInput({ plot, from, to, shop = [], expected = [], ...ask }:
     return bed === undefined || asked === undefined ? [] : [{ id: asked.id, bed }];
   });
   const coming = expected.map((stuff) => expectedSource(stuff, eatenRaw(known)));
-  const sources = [...coverSources({ plot, now: `${to}T23:59`, beds: known }), ...coming, ...shop];
+  const own = [...coverSources({ plot, now: `${to}T23:59`, beds: known }), ...coming].map(timed(ask.bucketMinutes));
+  const sources = [...own, ...shop];
   return { beds, sources, aim: ask.aim ?? 'least-cost', ...(ask.limits && { limits: ask.limits }) };
+}
+
+/** The work of a kilogram out of that of a bucket, where the bulk is known. @arithmetic */
+function timed(bucketMinutes: number | undefined): (source: CoverSource) => CoverSource {
+  return (source) =>
+    bucketMinutes === undefined || source.unit === undefined
+      ? source
+      : { ...source, minutesPerKg: bucketMinutes / source.unit.massKg };
 }
 
 /** No thicker layer of fresh stuff, and of coffee grounds, than lets air through, whichever lots it comes from. */

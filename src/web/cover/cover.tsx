@@ -7,7 +7,7 @@ import type { CoverInput } from '#engine/ground/cover/input.ts';
 import type { Nutrient } from '#engine/ground/need.ts';
 import { coverInput } from '#tasks/plot/cover.ts';
 import { type ExpectedTyped, readExpected } from '#tasks/plot/cover-expected.ts';
-import { type OfferTyped, readMoney, readOffers } from '#tasks/plot/cover-offers.ts';
+import { type LimitsTyped, type OfferTyped, readLimits, readOffers } from '#tasks/plot/cover-offers.ts';
 import { shopSource } from '#tasks/plot/cover-sources.ts';
 import { yearSoFar } from '#tasks/plot/got.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
@@ -30,9 +30,8 @@ import '../styles/cover.css';
 
 const SHEET = 16;
 
-interface Draft {
+interface Draft extends LimitsTyped {
   readonly aim: CoverInput['aim'];
-  readonly money: string;
   readonly offers: readonly OfferTyped[];
   readonly expected: readonly ExpectedTyped[];
 }
@@ -42,6 +41,8 @@ export function CoverScreen() {
   const { draft, change } = useDraft<Draft>(`${record.plotId()}.cover`, {
     aim: 'least-cost',
     money: '',
+    minutes: '',
+    bucketMinutes: '',
     offers: [],
     expected: [],
   });
@@ -49,18 +50,18 @@ export function CoverScreen() {
   const [asked, setAsked] = createSignal(false);
   const offers = createMemo(() => readOffers(draft().offers));
   const expected = createMemo(() => readExpected(draft().expected));
-  const money = createMemo(() => readMoney(draft().money));
-  const input = createMemo(() => {
-    const limit = money().money;
-    return coverInput({
+  const limits = createMemo(() => readLimits(draft()));
+  const input = createMemo(() =>
+    coverInput({
       plot: record.plot(),
       ...yearSoFar(record.today()),
       expected: expected().stuff,
       shop: offers().feeds.map(shopSource),
       aim: draft().aim,
-      ...(limit === undefined ? {} : { limits: { money: limit } }),
-    });
-  });
+      limits: limits().limits,
+      bucketMinutes: limits().bucketMinutes,
+    }),
+  );
   const hasBeds = () => input().beds.length > 0;
   const { answer, failed } = planned(() => (hasBeds() ? input() : undefined));
   return (
@@ -120,11 +121,11 @@ export function CoverScreen() {
         />
         <Offers
           offers={draft().offers}
-          money={draft().money}
+          limits={draft()}
           troubles={offers().troubles}
-          moneyTrouble={money().trouble}
+          limitTroubles={limits().troubles}
           onOffers={(rows) => change({ offers: rows })}
-          onMoney={(text) => change({ money: text })}
+          onLimit={(field, text) => change({ [field]: text })}
         />
       </Show>
       <BestUses plot={record.plot()} />

@@ -1,20 +1,21 @@
 // What a shop offers and what may be spent: a row an offer, as its label has it; every trouble stands at its field.
 
 import { For } from 'solid-js';
-import { EMPTY_OFFER, type OfferTyped } from '#tasks/plot/cover-offers.ts';
+import { EMPTY_OFFER, type LimitsTyped, type OfferTyped } from '#tasks/plot/cover-offers.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { CoverText } from './text.tsx';
 
 interface OffersProps {
   readonly offers: readonly OfferTyped[];
-  readonly money: string;
+  readonly limits: LimitsTyped;
   readonly troubles: Troubles;
-  readonly moneyTrouble: string | undefined;
+  readonly limitTroubles: Troubles;
   readonly onOffers: (offers: readonly OfferTyped[]) => void;
-  readonly onMoney: (text: string) => void;
+  readonly onLimit: (field: keyof LimitsTyped, text: string) => void;
 }
 
+const LIMITS = ['money', 'minutes', 'bucketMinutes'] as const;
 const TEXTS = ['name', 'n', 'p2o5', 'k2o', 'pack', 'price'] as const;
 
 export function Offers(props: OffersProps) {
@@ -27,13 +28,17 @@ export function Offers(props: OffersProps) {
       <summary>{words.limitsHeading}</summary>
       <p>{words.limitsLead}</p>
       <p class="note">{words.labelNote}</p>
-      <CoverText
-        id="cover-money"
-        label={words.money}
-        value={props.money}
-        trouble={props.moneyTrouble}
-        onText={props.onMoney}
-      />
+      <For each={LIMITS}>
+        {(field) => (
+          <CoverText
+            id={`cover-${field}`}
+            label={words.limits[field]}
+            value={props.limits[field]}
+            trouble={props.limitTroubles.get(field)?.sentence}
+            onText={(text) => props.onLimit(field, text)}
+          />
+        )}
+      </For>
       <For each={Array.from({ length: count() }, (_, i) => i)}>
         {(i) => (
           <fieldset class="cover-offer">

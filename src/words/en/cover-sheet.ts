@@ -72,8 +72,17 @@ export const coverSheet = {
   best: 'best',
   limitsHeading: 'What a shop offers, and what you can spend',
   limitsLead: 'Nothing is bought unless a price stands here or a feed with a label and a price was bought before.',
-  money: 'Most to spend',
-  badMoney: (typed: string) => `“${typed}” is no sum of money; allowed: 0 and up, or nothing.`,
+  limits: {
+    money: 'Most to spend',
+    minutes: 'Most time, minutes',
+    bucketMinutes: 'Minutes for one bucket, fetched and spread',
+  },
+  badLimit: {
+    money: (typed: string) => `“${typed}” is no sum of money; allowed: 0 and up, or nothing.`,
+    minutes: (typed: string) => `“${typed}” is no number of minutes; allowed: 0 and up, or nothing.`,
+    bucketMinutes: (typed: string) => `“${typed}” is no number of minutes; allowed: 0.1 and up, or nothing.`,
+  },
+  noBucketMinutes: 'Say how long one bucket takes, so that the time can be counted.',
   fields: {
     name: 'Name',
     n: 'N, %',

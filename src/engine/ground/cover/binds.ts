@@ -41,9 +41,12 @@ export type Bind =
 const TINY = 1e-7;
 
 /** Whether a row or a column stands at its upper limit. */
-function isFull(value: number, most: number): boolean {
-  return Number.isFinite(most) && most - value <= 1e-6 * Math.max(1, Math.abs(most));
+function isFull(value: number, most: number, within = 1e-6): boolean {
+  return Number.isFinite(most) && most - value <= within * Math.max(1, Math.abs(most));
 }
+
+/** Money and time: a later stage gives the millionth that an earlier one may lose for a little less of them. */
+const SPENT_WITHIN = 1e-3;
 
 /** Largest price of one column or row over the stages that matter: a shortfall or money. */
 function priced(answer: Answer, side: 'columnPrices' | 'rowPrices', index: number): boolean {
@@ -54,11 +57,12 @@ function priced(answer: Answer, side: 'columnPrices' | 'rowPrices', index: numbe
 
 /** Rows of the plan that are used up. @arithmetic */
 export function fullRows({ model, last }: Answer): readonly { readonly tag: RowTag; readonly index: number }[] {
-  return model.rowTags.flatMap((tag, at) =>
-    tag.kind !== 'need' && tag.kind !== 'stock' && isFull(last.rows[at] ?? Number.NaN, model.rows.upper[at] ?? Infinity)
-      ? [{ tag, index: at }]
-      : [],
-  );
+  return model.rowTags.flatMap((tag, at) => {
+    if (tag.kind === 'need' || tag.kind === 'stock') return [];
+    const within = tag.kind === 'money' || tag.kind === 'minutes' ? SPENT_WITHIN : undefined;
+    const full = isFull(last.rows[at] ?? Number.NaN, model.rows.upper[at] ?? Number.POSITIVE_INFINITY, within);
+    return full ? [{ tag, index: at }] : [];
+  });
 }
 
 /** Sources of which the garden's own is used up, and that cannot be bought. @arithmetic */
