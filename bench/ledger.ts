@@ -72,7 +72,14 @@ function tenYears(): readonly Entry[] {
     const spring = Date.UTC(FIRST_YEAR + year, 3, 1);
     const day = (n: number) => spring + n * 86_400_000;
     const begun = entries.length;
-    for (const bed of beds) add('bed.dressed', day(1), { bed, what: 'compost', amount: litres(40) });
+    for (const week of [1, 2, 3, 4]) {
+      const ingredients = [
+        { material: 'grass-clippings-fresh', amount: kg(40) },
+        { material: 'dry-leaves', amount: kg(25) },
+      ];
+      add('heap.fed', day(-7 * week), { heap: 'the bay', ingredients });
+    }
+    for (const bed of beds) add('bed.dressed', day(1), { bed, what: 'compost', heap: 'the bay', amount: litres(40) });
     for (let peg = 1; entries.length - begun < aYear; peg++) {
       const on = peg % 150;
       const batch = add('peg.filled', day(on), {

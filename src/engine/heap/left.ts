@@ -58,6 +58,27 @@ export function leftOf(rows: readonly Weighed[], mix: Mix, dryMatter: Range): Le
   };
 }
 
+/**
+ * What compost holds, percent of its dry matter: nitrogen, potassium where known. Undefined where the dry matter left may
+ * be nothing.
+ *
+ *   percent = 100 · kilograms left / dry matter left
+ *
+ * @range held below what any compost can carry: 15 %
+ * @arithmetic bands taken as independent, so wider than they are
+ */
+export function contentPercentDm({
+  nitrogenKg,
+  potassiumKg,
+  dryKg,
+}: Left): { readonly n: Range; readonly k: Range | undefined } | undefined {
+  if (!(dryKg.low > 0 && nitrogenKg.low > 0)) return undefined;
+  const percent = (kg: Range) => capped(scale(product([kg, inverse(dryKg)]), 100), MOST_PERCENT);
+  return { n: percent(nitrogenKg), k: potassiumKg && potassiumKg.low > 0 ? percent(potassiumKg) : undefined };
+}
+
+const MOST_PERCENT = 15;
+
 function relative(band: Range): Range {
   if (!(band.likely > 0)) return { low: 0, likely: 1, high: 1 };
   return { low: band.low / band.likely, likely: 1, high: band.high / band.likely };

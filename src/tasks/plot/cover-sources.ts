@@ -12,6 +12,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { heapsOf, heapView } from './heap.ts';
+import { heapCompost } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
 import { releaseOf } from './ledger-dressings.ts';
 import { stateAt } from './shelf.ts';
@@ -111,7 +112,12 @@ function compostOf({ plot, now, beds }: SourcesAsk): readonly CoverSource[] {
     const haveKg = (view.left?.massKg.low ?? 0) - goneKg;
     if (!(haveKg >= LEAST_KG)) return [];
     const clean = view.verdicts.some(({ met }) => met) || view.rows.every(({ material: one }) => isPlant(one?.group));
-    const supply = dressingSupply({ kind: 'compost', massKg: 1 }, 0, undefined);
+    const given: DressingGiven = {
+      kind: 'compost',
+      massKg: 1,
+      ...heapCompost({ plot, heap, today: now.slice(0, 10) }),
+    };
+    const supply = dressingSupply(given, 0, undefined);
     return [
       {
         id: `heap-${heap}`,

@@ -9,13 +9,33 @@ import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { areaOf } from './bed-area.ts';
+import { heapCompost } from './heap-compost.ts';
 import { strainedFrom } from './strained-batch.ts';
 
+/** Compost of a heap on a day, as its own mix makes it. */
+export type Composts = (heap: string, on: string) => Partial<DressingGiven>;
+
+/** Works each heap out once a day, whatever number of beds gets of it. */
+export function compostsOf(plot: Plot): Composts {
+  const made = new Map<string, Partial<DressingGiven>>();
+  return (heap, today) => {
+    const key = `${today} ${heap}`;
+    const found = made.get(key) ?? heapCompost({ plot, heap, today });
+    made.set(key, found);
+    return found;
+  };
+}
+
 /** Dressings of a bed within a period. */
-export function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boolean): readonly Supply[] {
+export function dressingsOn(
+  plot: Plot,
+  bed: Bed,
+  within: (day: number) => boolean,
+  composts: Composts,
+): readonly Supply[] {
   return bed.dressings.flatMap((act): readonly Supply[] => {
     const day = act.when.dateDay;
-    const { what, amount, material, lot, batch, product, analysis } = act.body;
+    const { what, amount, material, lot, batch, product, heap, analysis } = act.body;
     if (!within(day)) return [];
     if (amount === undefined) return what === 'cover-crop' ? [greenManureOn(bed, day, material)] : [];
     const size = 'massKg' in amount ? { massKg: amount.massKg } : { volumeL: amount.volumeL };
@@ -25,6 +45,7 @@ export function dressingsOn(plot: Plot, bed: Bed, within: (day: number) => boole
     const given: DressingGiven = {
       kind: what,
       ...size,
+      ...(what === 'compost' && heap !== undefined ? composts(heap, act.when.on.slice(0, 10)) : {}),
       ...(from?.analysis === undefined ? {} : elementsOf(from.analysis)),
       ...(analysis === undefined ? {} : elementsOf(analysis)),
       ...materialOf(material ?? from?.material),

@@ -16,7 +16,7 @@ import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmt
 import { liquidOf } from '../ledger-supply.ts';
 import { cropBefore, cropsYearBefore, residuesOf } from '../residues.ts';
 import { areaOf } from './bed-area.ts';
-import { dressingsOn } from './ledger-dressings.ts';
+import { compostsOf, dressingsOn } from './ledger-dressings.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
 import { strainedFrom } from './strained-batch.ts';
 
@@ -68,6 +68,7 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
   const period = { fromDay: momentOf(from).dateDay, toDay: momentOf(to).dateDay + 1 };
   const within = (day: number) => day >= period.fromDay && day < period.toDay;
   const liquids = lazily(plot, (batch) => liquidOf(strainedFrom(plot, batch)));
+  const composts = compostsOf(plot);
   const days = plot.weather
     .filter(({ body }) => body.what === 'seen')
     .flatMap(({ body }) => body.days)
@@ -91,7 +92,7 @@ function askedOf(ask: PlotLedgerAsk): AskedLedger {
         residueNGPerM2: residuesOf(cropBefore(bed, planted)),
         yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(cropsYearBefore(bed, planted) ?? '')),
         ...soilOf(plot, bed, period.toDay),
-        supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within)],
+        supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within, composts)],
       };
     }),
     period,
