@@ -6,7 +6,7 @@ import { material } from '#engine/tables/index.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { dressingSupply } from '../ledger-supply.ts';
 import { readBulk } from './bulk-amount.ts';
-import { COFFEE, layerOf, MULCHES, perKgOf, unitOf } from './cover-sources.ts';
+import { bulkOf, COFFEE, layerOf, MULCHES, perKgOf, unitOf } from './cover-sources.ts';
 import type { Countries, FieldTrouble, Troubles } from './form.ts';
 
 /** Crops grown to be cut and laid or dug in where they stand: their nitrogen comes out of the air. */
@@ -76,8 +76,4 @@ export function expectedSource({ id, material: of, massKg }: ExpectedStuff, rawB
     mostKgPerM2: layerOf(of),
     ...(of === COFFEE ? { coffee: true } : { fresh: true }),
   };
-}
-
-function bulkOf(id: string): number {
-  return material(id)?.figures.bulkKgPerM3?.likely ?? Number.NaN;
 }

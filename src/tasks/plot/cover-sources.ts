@@ -12,7 +12,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { heapsOf, heapView } from './heap.ts';
-import { heapCompost } from './heap-compost.ts';
+import { compostOf } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
 import { releaseOf } from './ledger-dressings.ts';
 import { stateAt } from './shelf.ts';
@@ -36,7 +36,7 @@ const COOKED: readonly (string | undefined)[] = ['cooked', 'not-eaten'];
 
 /** Everything of the garden and every feed bought once, in the order a hand would reach for it. */
 export function coverSources(ask: SourcesAsk): readonly CoverSource[] {
-  return [...scrapsOf(ask), ...solidsOf(ask), ...compostOf(ask), ...feedsOf(ask)];
+  return [...scrapsOf(ask), ...solidsOf(ask), ...compostsOf(ask), ...feedsOf(ask)];
 }
 
 /** Lots that may go in and are soft enough to lie on a bed as they are. */
@@ -102,7 +102,7 @@ function solidsGone({ heapFed, beds }: Plot, batch: string): number {
 }
 
 /** Heaps that cure: what is left of them at the low end, and not on crops eaten raw where something of animals is in it. */
-function compostOf({ plot, now, beds }: SourcesAsk): readonly CoverSource[] {
+function compostsOf({ plot, now, beds }: SourcesAsk): readonly CoverSource[] {
   return heapsOf(plot).flatMap((heap): readonly CoverSource[] => {
     const view = heapView({ plot, heap, today: now.slice(0, 10) });
     if (view === undefined || view.next.act !== 'cure' || view.notCounted.length > 0) return [];
@@ -112,12 +112,7 @@ function compostOf({ plot, now, beds }: SourcesAsk): readonly CoverSource[] {
     const haveKg = (view.left?.massKg.low ?? 0) - goneKg;
     if (!(haveKg >= LEAST_KG)) return [];
     const clean = view.verdicts.some(({ met }) => met) || view.rows.every(({ material: one }) => isPlant(one?.group));
-    const given: DressingGiven = {
-      kind: 'compost',
-      massKg: 1,
-      ...heapCompost({ plot, heap, today: now.slice(0, 10) }),
-    };
-    const supply = dressingSupply(given, 0, undefined);
+    const supply = dressingSupply({ kind: 'compost', massKg: 1, ...compostOf(view) }, 0, undefined);
     return [
       {
         id: `heap-${heap}`,
@@ -178,7 +173,8 @@ export function eatenRaw(beds: SourcesAsk['beds']): readonly string[] {
   return beds.filter(({ bed }) => !COOKED.includes(bed.eaten)).map(({ id }) => id);
 }
 
-function bulkOf(id: string): number {
+/** Kilograms of a loose cubic metre; NaN where no table has it. */
+export function bulkOf(id: string): number {
   return material(id)?.figures.bulkKgPerM3?.likely ?? Number.NaN;
 }
 

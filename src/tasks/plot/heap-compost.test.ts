@@ -3,6 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { kg, recorder } from '../../../test/scenarios/recorder.ts';
+import { dressingSupply } from '../ledger-supply.ts';
+import { coverSources } from './cover-sources.ts';
 import { heapView } from './heap.ts';
 import { heapCompost } from './heap-compost.ts';
 import { plotLedger } from './ledger.ts';
@@ -53,6 +55,24 @@ describe('compost of a heap', () => {
     expect(givenG(rich)?.k?.likely).toBeGreaterThan(givenG(poor)?.k?.likely ?? Number.NaN);
     // Phosphorus is not followed through the heap: usual compost for both.
     expect(givenG(rich)?.p).toEqual(givenG(poor)?.p);
+  });
+
+  it('that cures is a source of the cover, by the same content, as much as is surely left', () => {
+    const plot = heapOf(GRASS, { ...LEAVES, kg: 90 });
+    const now = '2026-09-30T12:00';
+    const view = heapView({ plot, heap: 'the bay', today: now.slice(0, 10) });
+    expect(view?.next.act).toBe('cure');
+    const [source] = coverSources({ plot, now, beds: [] });
+    const content = heapCompost({ plot, heap: 'the bay', today: now.slice(0, 10) });
+    const supply = dressingSupply({ kind: 'compost', massKg: 1, ...content }, 0, undefined);
+    expect(source).toMatchObject({ id: 'heap-the bay', kind: 'compost' });
+    expect(source?.perKg.nTotalG).toBeCloseTo(supply.totalG.n?.likely ?? Number.NaN, 9);
+    expect(source?.perKg.nTotalG).not.toBeCloseTo(
+      dressingSupply({ kind: 'compost', massKg: 1 }, 0, undefined).totalG.n?.likely ?? Number.NaN,
+      1,
+    );
+    // 10 kg of it lie on the bed already.
+    expect(source?.haveKg).toBeCloseTo((view?.left?.massKg.low ?? Number.NaN) - 10, 9);
   });
 
   it('counts as usual compost where a row of the heap cannot be counted, or nobody told of such a heap', () => {

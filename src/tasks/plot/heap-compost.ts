@@ -4,7 +4,7 @@
 import { contentPercentDm } from '#engine/heap/left.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { DressingGiven } from '../ledger-supply.ts';
-import { heapView } from './heap.ts';
+import { type HeapView, heapView } from './heap.ts';
 
 /** What a dressing of it is; nothing where the heap is not known, or a row of it could not be counted. */
 export function heapCompost(ask: {
@@ -13,13 +13,17 @@ export function heapCompost(ask: {
   readonly today: string;
 }): Partial<DressingGiven> {
   const view = heapView(ask);
-  const left = view?.left;
-  if (view === undefined || left?.cn === undefined || view.notCounted.length > 0) return {};
+  return view === undefined ? {} : compostOf(view);
+}
+
+/** The same of a heap as it stands; nothing where a row of it could not be counted. */
+export function compostOf({ heap, left, notCounted }: HeapView): Partial<DressingGiven> {
+  if (left?.cn === undefined || notCounted.length > 0) return {};
   const content = contentPercentDm(left);
   if (content === undefined) return {};
   return {
     material: 'finished-compost',
-    name: ask.heap,
+    name: heap,
     nPercentDm: content.n,
     cn: left.cn,
     ...(content.k && { kPercentDm: content.k }),

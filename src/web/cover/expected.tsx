@@ -5,6 +5,7 @@ import { material } from '#engine/tables/index.ts';
 import { EMPTY_EXPECTED, EXPECTED, type ExpectedTyped } from '#tasks/plot/cover-expected.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
+import { CoverRows } from './rows.tsx';
 import { CoverText } from './text.tsx';
 
 export function Expected(props: {
@@ -12,28 +13,24 @@ export function Expected(props: {
   readonly troubles: Troubles;
   readonly onRows: (rows: readonly ExpectedTyped[]) => void;
 }) {
-  const count = () => Math.max(1, props.rows.length);
-  const row = (i: number) => props.rows[i] ?? EMPTY_EXPECTED;
-  const change = (i: number, next: Partial<ExpectedTyped>) =>
-    props.onRows(Array.from({ length: count() }, (_, at) => (at === i ? { ...row(at), ...next } : row(at))));
   const trouble = (i: number, field: keyof ExpectedTyped) => props.troubles.get(`${i}.${field}`)?.sentence;
   return (
     <details class="fold">
       <summary>{words.expectedHeading}</summary>
       <p>{words.expectedLead}</p>
       <p class="note">{words.expectedNote}</p>
-      <For each={Array.from({ length: count() }, (_, i) => i)}>
-        {(i) => (
-          <fieldset class="cover-offer">
+      <CoverRows rows={props.rows} empty={EMPTY_EXPECTED} more={words.expectedMore} onRows={props.onRows}>
+        {(i, row, change) => (
+          <>
             <div class="field">
               <label for={`expected-${i}-material`}>{words.expectedFields.material}</label>
               <select
                 id={`expected-${i}-material`}
                 class="entry plain"
-                value={row(i).material}
+                value={row().material}
                 aria-invalid={trouble(i, 'material') ? true : undefined}
                 aria-describedby={trouble(i, 'material') ? `expected-${i}-material-trouble` : undefined}
-                onChange={(event) => change(i, { material: event.currentTarget.value })}
+                onChange={(event) => change({ material: event.currentTarget.value })}
               >
                 <option value="">{words.expectedChoose}</option>
                 <For each={EXPECTED}>{(id) => <option value={id}>{material(id)?.name ?? id}</option>}</For>
@@ -49,20 +46,13 @@ export function Expected(props: {
             <CoverText
               id={`expected-${i}-amount`}
               label={words.expectedFields.amount}
-              value={row(i).amount}
+              value={row().amount}
               trouble={trouble(i, 'amount')}
-              onText={(amount) => change(i, { amount })}
+              onText={(amount) => change({ amount })}
             />
-          </fieldset>
+          </>
         )}
-      </For>
-      <button
-        type="button"
-        class="block"
-        onClick={() => props.onRows([...Array.from({ length: count() }, (_, i) => row(i)), EMPTY_EXPECTED])}
-      >
-        {words.expectedMore}
-      </button>
+      </CoverRows>
     </details>
   );
 }

@@ -4,6 +4,7 @@ import { For } from 'solid-js';
 import { EMPTY_OFFER, type LimitsTyped, type OfferTyped } from '#tasks/plot/cover-offers.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
+import { CoverRows } from './rows.tsx';
 import { CoverText } from './text.tsx';
 
 interface OffersProps {
@@ -19,10 +20,6 @@ const LIMITS = ['money', 'minutes', 'bucketMinutes'] as const;
 const TEXTS = ['name', 'n', 'p2o5', 'k2o', 'pack', 'price'] as const;
 
 export function Offers(props: OffersProps) {
-  const count = () => Math.max(1, props.offers.length);
-  const row = (i: number) => props.offers[i] ?? EMPTY_OFFER;
-  const change = (i: number, next: Partial<OfferTyped>) =>
-    props.onOffers(Array.from({ length: count() }, (_, at) => (at === i ? { ...row(at), ...next } : row(at))));
   return (
     <details class="fold">
       <summary>{words.limitsHeading}</summary>
@@ -39,17 +36,17 @@ export function Offers(props: OffersProps) {
           />
         )}
       </For>
-      <For each={Array.from({ length: count() }, (_, i) => i)}>
-        {(i) => (
-          <fieldset class="cover-offer">
+      <CoverRows rows={props.offers} empty={EMPTY_OFFER} more={words.more} onRows={props.onOffers}>
+        {(i, row, change) => (
+          <>
             <For each={TEXTS}>
               {(field) => (
                 <CoverText
                   id={`offer-${i}-${field}`}
                   label={words.fields[field]}
-                  value={row(i)[field]}
+                  value={row()[field]}
                   trouble={props.troubles.get(`${i}.${field}`)?.sentence}
-                  onText={(text) => change(i, { [field]: text })}
+                  onText={(text) => change({ [field]: text })}
                 />
               )}
             </For>
@@ -58,22 +55,15 @@ export function Offers(props: OffersProps) {
               <select
                 id={`offer-${i}-release`}
                 class="entry plain"
-                value={row(i).release}
-                onChange={(event) => change(i, { release: event.currentTarget.value as OfferTyped['release'] })}
+                value={row().release}
+                onChange={(event) => change({ release: event.currentTarget.value as OfferTyped['release'] })}
               >
                 <For each={words.releases}>{([value, text]) => <option value={value}>{text}</option>}</For>
               </select>
             </div>
-          </fieldset>
+          </>
         )}
-      </For>
-      <button
-        type="button"
-        class="block"
-        onClick={() => props.onOffers([...Array.from({ length: count() }, (_, i) => row(i)), EMPTY_OFFER])}
-      >
-        {words.more}
-      </button>
+      </CoverRows>
     </details>
   );
 }
