@@ -14,7 +14,7 @@ import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { heapsOf, heapView } from './heap.ts';
 import { compostOf } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
-import { releaseOf } from './ledger-dressings.ts';
+import { elementsOf, releaseOf } from './ledger-dressings.ts';
 import { stateAt } from './shelf.ts';
 import { strainedFrom } from './strained-batch.ts';
 
@@ -192,10 +192,6 @@ export function layerOf(id: string): number {
 export function unitOf(id: string): { readonly unit?: SpokenUnit } {
   const massKg = (bulkOf(id) * BUCKET_L) / 1000;
   return massKg > 0 ? { unit: { ...words.bucket(BUCKET_L), massKg } } : {};
-}
-
-function elementsOf(analysis: object | undefined): Partial<DressingGiven> {
-  return Object.fromEntries(Object.entries(analysis ?? {}).filter(([, value]) => value !== undefined));
 }
 
 /** What a kilogram sets free over the season. @arithmetic */

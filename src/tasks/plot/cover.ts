@@ -2,19 +2,17 @@
 // a worker), and the answer as a sheet shows it: sentences, pieces of each bed, sums. The plan is the engine's.
 
 import type { CoverBed, CoverInput, CoverSource, SourceKind } from '#engine/ground/cover/input.ts';
-import { mostLayerKgPerM2 } from '#engine/ground/cover/layers.ts';
 import { type CoverPlan, planCover } from '#engine/ground/cover/plan.ts';
 import type { Solve } from '#engine/ground/cover/program.ts';
 import { NUTRIENTS, type Nutrient } from '#engine/ground/need.ts';
 import type { Range } from '#engine/quantity/range.ts';
-import { material } from '#engine/tables/index.ts';
 import { workCover } from '#engine/working/cover.ts';
 import type { Working } from '#engine/working/working.ts';
 import type { Plot } from '#journal/fold.ts';
 import { noCover, sayBinds, sayBuys, sayExcess, sayNotKnown, sayOpen, sayShort, sayUses } from '#words/en/cover.ts';
 import { coverBedOf } from '../ledger-cover.ts';
 import { type ExpectedStuff, expectedSource } from './cover-expected.ts';
-import { coverSources, eatenRaw } from './cover-sources.ts';
+import { COFFEE, coverSources, eatenRaw, layerOf } from './cover-sources.ts';
 import { plotLedger } from './ledger.ts';
 
 /** What the cover of a plot is asked for: local dates, both counted. */
@@ -65,7 +63,6 @@ export interface PlotCoverAnswer {
 
 /** Clippings, wilted or fresh, by whose layer all fresh stuff on a bed is held. */
 const FRESH = 'grass-clippings-fresh';
-const COFFEE = 'coffee-grounds';
 
 /** The question for the cover. */
 export function coverInput({ plot, from, to, shop = [], expected = [], ...ask }: PlotCoverAsk): CoverInput {
@@ -91,10 +88,7 @@ function timed(bucketMinutes: number | undefined): (source: CoverSource) => Cove
 
 /** No thicker layer of fresh stuff, and of coffee grounds, than lets air through, whichever lots it comes from. */
 function withLayers(bed: CoverBed): CoverBed {
-  const most = (id: typeof FRESH | typeof COFFEE) =>
-    mostLayerKgPerM2(id === COFFEE ? COFFEE : 'mulch', material(id)?.figures.bulkKgPerM3?.likely ?? Number.NaN) *
-    bed.areaM2;
-  return { ...bed, mostFreshKg: most(FRESH), mostCoffeeKg: most(COFFEE) };
+  return { ...bed, mostFreshKg: layerOf(FRESH) * bed.areaM2, mostCoffeeKg: layerOf(COFFEE) * bed.areaM2 };
 }
 
 /** The answer to such a question. */

@@ -46,8 +46,8 @@ export function dressingsOn(
       kind: what,
       ...size,
       ...(what === 'compost' && heap !== undefined ? composts(heap, act.when.on.slice(0, 10)) : {}),
-      ...(from?.analysis === undefined ? {} : elementsOf(from.analysis)),
-      ...(analysis === undefined ? {} : elementsOf(analysis)),
+      ...elementsOf(from?.analysis),
+      ...elementsOf(analysis),
       ...materialOf(material ?? from?.material),
     };
     return [dressingSupply(given, day, known && strainedFrom(plot, known))];
@@ -67,9 +67,11 @@ function greenManureOn(bed: Bed, day: number, of: string | undefined): Supply {
 
 const LEGUMES: readonly string[] = ['legume-tops', 'lucerne', 'hay-legume'];
 
-type Analysis = NonNullable<ActOf<'bed.dressed'>['body']['analysis']>;
+type Analysis = ActOf<'bed.dressed'>['body']['analysis'];
 
-function elementsOf({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }: Analysis): Partial<DressingGiven> {
+/** What an analysis tells of a dressing; nothing where there is none. */
+export function elementsOf(analysis: Analysis): Partial<DressingGiven> {
+  const { dryMatter, nPercentDm, pPercentDm, kPercentDm, cn } = analysis ?? {};
   return Object.fromEntries(
     Object.entries({ dryMatter, nPercentDm, pPercentDm, kPercentDm, cn }).filter(([, value]) => value !== undefined),
   );
