@@ -143,3 +143,22 @@ export function anyOf<T extends object>(names: readonly (keyof T & string)[]) {
 
 /** Rules that said no as a matter of judgement, each with why it was passed over all the same. */
 export const overrode = listOf(fields({ rule: text(80), reason: note }), 1, 20);
+
+/** One figure as it was shown, with its range. */
+const figureShown = fields({
+  what: oneOf(['nGPerL', 'pGPerL', 'kGPerL', 'nG', 'pG', 'kG', 'useFirstDays']),
+  low: number(0, 1_000_000, ''),
+  likely: number(0, 1_000_000, ''),
+  high: number(0, 1_000_000, ''),
+});
+
+/**
+ * What was shown of an act when it was written down, and by which tables and formulas: a remark that nothing computes
+ * from. `entered` is a digest of what the figures were computed from, so that a later entry is told from a new table.
+ */
+export const figuresShown = fields({
+  tables: fields({ number: whole(1, 1_000_000), on: date, digest: text(16) }),
+  model: whole(1, 1_000_000),
+  entered: text(32),
+  figures: listOf(figureShown, 1, 20),
+});

@@ -9,6 +9,7 @@ import {
   eaten,
   ecDsPerM,
   fields,
+  figuresShown,
   id,
   listOf,
   mass,
@@ -42,7 +43,7 @@ const canPoured = fields({
   pouredFraction: number(0, 1, 'as a fraction of the can'),
 });
 
-export const bedFed = fields({
+const fed = {
   bed: id,
   from: listOf(concentrate, 0, 20),
   /** Diluted feed that reached the bed. */
@@ -56,7 +57,10 @@ export const bedFed = fields({
   /** A hold that was a matter of judgement, and why it was passed. */
   overrode: z.optional(overrode),
   note: z.optional(note),
-});
+};
+export const bedFed = fields({ ...fed, figuresShown: z.optional(figuresShown) });
+/** Version 1 kept no figure that was shown. */
+export const bedFedV1 = fields(fed);
 
 export const bedDressed = fields({
   bed: id,

@@ -2,9 +2,9 @@
 // group goes by its entry's id. What is poured on beds is `bed.fed`. A drink bottle is a fact when it happened.
 
 import * as z from 'zod/mini';
-import { fields, id, note, oneOf, temperatureC, text, volume, whole } from '../bounds.ts';
+import { fields, figuresShown, id, note, oneOf, temperatureC, text, volume, whole } from '../bounds.ts';
 
-export const bottleFilled = fields({
+const filled = {
   batch: id,
   /** Litres in each. */
   filled: volume,
@@ -16,7 +16,10 @@ export const bottleFilled = fields({
   temperatureC: z.optional(temperatureC),
   label: z.optional(text(40)),
   note: z.optional(note),
-});
+};
+export const bottleFilled = fields({ ...filled, figuresShown: z.optional(figuresShown) });
+/** Version 1 kept no figure that was shown. */
+export const bottleFilledV1 = fields(filled);
 
 export const bottleVented = fields({
   bottle: id,

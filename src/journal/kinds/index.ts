@@ -20,6 +20,14 @@ export interface KindOf<S extends z.ZodMiniType = z.ZodMiniType> {
 }
 
 const first = <S extends z.ZodMiniType>(newest: S): KindOf<S> => ({ newest, v: 1 });
+const asItIs = (body: unknown) => body;
+/** Version 2 keeps the figures that were shown with the act; a body without them says the same as before. */
+const withFigures = <S extends z.ZodMiniType>(newest: S, v1: z.ZodMiniType): KindOf<S> => ({
+  newest,
+  v: 2,
+  older: { 1: v1 },
+  lift: { 1: asItIs },
+});
 
 export const kinds = {
   'plot.described': first(plotKinds.plotDescribed),
@@ -37,12 +45,12 @@ export const kinds = {
   'peg.joined': first(pegKinds.pegJoined),
   'peg.spilled': first(pegKinds.pegSpilled),
   'peg.looked': first(pegKinds.pegLooked),
-  'peg.strained': first(pegKinds.pegStrained),
+  'peg.strained': withFigures(pegKinds.pegStrained, pegKinds.pegStrainedV1),
   'peg.tipped': first(pegKinds.pegTipped),
-  'bottle.filled': first(bottleKinds.bottleFilled),
+  'bottle.filled': withFigures(bottleKinds.bottleFilled, bottleKinds.bottleFilledV1),
   'bottle.vented': first(bottleKinds.bottleVented),
   'bottle.emptied': first(bottleKinds.bottleEmptied),
-  'bed.fed': first(bedKinds.bedFed),
+  'bed.fed': withFigures(bedKinds.bedFed, bedKinds.bedFedV1),
   'bed.dressed': first(bedKinds.bedDressed),
   'bed.picked': first(bedKinds.bedPicked),
   'bed.planted': first(bedKinds.bedPlanted),
@@ -51,7 +59,7 @@ export const kinds = {
     v: 2,
     older: { 1: groundKinds.soilTestedV1 },
     // Version 2 may tell the depth of a sample; a body without one says the same as before.
-    lift: { 1: (body: unknown) => body },
+    lift: { 1: asItIs },
   },
   'product.labelled': first(groundKinds.productLabelled),
   'goal.told': first(groundKinds.goalTold),

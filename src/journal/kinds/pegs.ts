@@ -8,6 +8,7 @@ import {
   anyOf,
   ecDsPerM,
   fields,
+  figuresShown,
   id,
   lid,
   listOf,
@@ -125,7 +126,7 @@ export const pegLooked = fields({
 });
 
 /** Liquid and wet solids taken off; `rest` says whether anything stays in the vessel. */
-export const pegStrained = fields({
+const strained = {
   batch: id,
   drained: volume,
   solids: z.optional(mass),
@@ -135,7 +136,10 @@ export const pegStrained = fields({
   ecDsPerM: z.optional(ecDsPerM),
   solidsTo: z.optional(oneOf(['heap', 'pile-apart', 'bed', 'trench', 'out'])),
   note: z.optional(note),
-});
+};
+export const pegStrained = fields({ ...strained, figuresShown: z.optional(figuresShown) });
+/** Version 1 kept no figure that was shown. */
+export const pegStrainedV1 = fields(strained);
 
 /** Poured away, all or an amount; never onto a bed that is eaten from. */
 export const pegTipped = fields({

@@ -14,6 +14,9 @@ export interface FieldSaid {
   readonly text: string;
 }
 
+/** The figures shown beside an act: what the program said, never a field that anybody typed. */
+export const REMARK = 'figuresShown';
+
 /** Every field of a body as typed. */
 export function fieldsSaid(body: unknown, plot: Plot): readonly FieldSaid[] {
   const found: FieldSaid[] = [];
@@ -21,6 +24,7 @@ export function fieldsSaid(body: unknown, plot: Plot): readonly FieldSaid[] {
   return found;
 
   function walk(value: unknown, path: string, key: string): void {
+    if (key === REMARK) return;
     const text = said(value, key, plot);
     if (text !== undefined) found.push({ path, text });
     else if (typeof value === 'object' && value !== null) {

@@ -5,7 +5,14 @@ import { kinds } from '#journal/kinds/index.ts';
 import { kindNames, sentences } from '#words/en/record.ts';
 import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
-import { correctionTyped, entryFields, readCorrection, savedElsewhere, searchRecord } from './record.ts';
+import {
+  correctionForm,
+  correctionTyped,
+  entryFields,
+  readCorrection,
+  savedElsewhere,
+  searchRecord,
+} from './record.ts';
 
 const entries = gardenEntries();
 const plot = fold(entries);
@@ -86,6 +93,20 @@ describe('a correction', () => {
     expect(read.ok && 'cans' in read.body).toBe(false);
     const later = readCorrection(pour, { ...typed, 'on.date': '2026-06-25' }, {});
     expect(later.ok && 'cans' in later.body).toBe(true);
+  });
+  it('of a pour neither asks for the figures that were shown with it nor loses them', () => {
+    const pour = entries.find(({ kind }) => kind === 'bed.fed') as Entry;
+    const figuresShown = {
+      tables: { number: 1, on: '2026-06-24', digest: '1a2b3c4d' },
+      model: 1,
+      entered: 'x',
+      figures: [{ what: 'nG', low: 1, likely: 2, high: 3 }],
+    };
+    const shown: Entry = { ...pour, body: { ...(pour.body as object), figuresShown } };
+    expect(correctionForm(shown)).toEqual(correctionForm(pour));
+    expect(entryFields(shown, plot)).toEqual(entryFields(pour, plot));
+    const read = readCorrection(shown, { ...correctionTyped(shown), poured: '3 L' }, {});
+    expect(read.ok && read.body).toMatchObject({ poured: { volumeL: 3 }, figuresShown });
   });
   it.each([
     'peg.looked',

@@ -21,7 +21,7 @@ import {
   type Typed,
   typedForm,
 } from './form.ts';
-import { fieldsSaid, valuesSaid } from './record-names.ts';
+import { fieldsSaid, REMARK, valuesSaid } from './record-names.ts';
 
 /** One act of the record, ready to be shown. */
 export interface RecordAct {
@@ -153,7 +153,7 @@ export function correctionForm(entry: Entry): readonly Asked[] {
     if (typeof value === 'number') asked.push({ field: path, as: 'figure' });
     else if (typeof value === 'boolean') asked.push({ field: path, as: 'yes' });
     else if (typeof value === 'string' && WRITTEN.includes(key)) asked.push({ field: path, as: 'text' });
-    if (typeof value !== 'object' || value === null) return;
+    if (typeof value !== 'object' || value === null || key === REMARK) return;
     const one = amountAsked(value, path);
     if (one !== undefined) asked.push(one);
     else if (path !== 'cans' && path !== 'ratio')
