@@ -8,6 +8,7 @@ import { Hatches } from '../drawings/hatches.tsx';
 import { LineScreen } from '../line/line.tsx';
 import { RecordContext } from './context.tsx';
 import { DemoContext, dayAfter } from './demo.ts';
+import { visit } from './device.ts';
 import '../styles/app.css';
 import { DEMO_DAY } from './places.ts';
 
@@ -43,7 +44,7 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
 ];
 
 export function App() {
-  const [demoDay, setDemoDay] = createSignal(sessionStorage.getItem(DEMO_DAY) ?? undefined);
+  const [demoDay, setDemoDay] = createSignal(visit.read(DEMO_DAY));
   const [record] = createResource(
     () => ({ day: demoDay() }),
     async ({ day }) => {
@@ -54,8 +55,8 @@ export function App() {
   onCleanup(() => record.latest?.close());
 
   function stand(day: string | undefined) {
-    if (day === undefined) sessionStorage.removeItem(DEMO_DAY);
-    else sessionStorage.setItem(DEMO_DAY, day);
+    if (day === undefined) visit.remove(DEMO_DAY);
+    else visit.write(DEMO_DAY, day);
     record.latest?.close();
     setDemoDay(day);
   }

@@ -1,6 +1,7 @@
 // A form's draft, kept in the browser as it is typed, so that a reload in the middle of any form loses nothing.
 
 import { type Accessor, createSignal } from 'solid-js';
+import { lasting, visit } from './device.ts';
 import { DEMO_DAY } from './places.ts';
 
 export interface Drafted<T> {
@@ -21,15 +22,10 @@ export function useDraft<T extends object>(key: string, empty: T): Drafted<T> {
     draft,
     change(next) {
       setDraft(() => ({ ...draft(), ...next }));
-      try {
-        localStorage.setItem(place, JSON.stringify(draft()));
-      } catch {
-        // A full or closed storage costs the draft's safety, never what is on the screen.
-        document.documentElement.dataset.draftUnsaved = 'yes';
-      }
+      lasting.write(place, JSON.stringify(draft()));
     },
     clear() {
-      localStorage.removeItem(place);
+      lasting.remove(place);
       setDraft(() => empty);
     },
     found: kept !== undefined,
@@ -38,13 +34,13 @@ export function useDraft<T extends object>(key: string, empty: T): Drafted<T> {
 
 /** Drafts of the demo garden are kept apart from those of the own plot. */
 export function draftPrefix(): string {
-  return sessionStorage.getItem(DEMO_DAY) === null ? 'tilthwright.draft.' : 'tilthwright.demo-draft.';
+  return visit.read(DEMO_DAY) === undefined ? 'tilthwright.draft.' : 'tilthwright.demo-draft.';
 }
 
 function readKept<T>(place: string): Partial<T> | undefined {
   try {
-    const text = localStorage.getItem(place);
-    const value: unknown = text === null ? undefined : JSON.parse(text);
+    const text = lasting.read(place);
+    const value: unknown = text === undefined ? undefined : JSON.parse(text);
     return typeof value === 'object' && value !== null ? (value as Partial<T>) : undefined;
   } catch {
     return undefined;

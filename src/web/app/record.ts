@@ -10,6 +10,7 @@ import { newId } from '#journal/new-id.ts';
 import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
 import { deviceZone, localAt } from './clock.ts';
+import { lasting } from './device.ts';
 import { KEYHOLDER } from './places.ts';
 
 /** Undo from where an act was made lasts this long; a correction from the record lasts for ever. */
@@ -123,7 +124,7 @@ function recordOf(given: Given, dispose: () => void) {
     now,
     today,
     setKeyholder(tag: string) {
-      localStorage.setItem(KEYHOLDER, tag);
+      lasting.write(KEYHOLDER, tag);
       setKeyholder(tag);
     },
     /**
@@ -192,5 +193,5 @@ function entryFrom(written: Written): Entry {
 }
 
 function readKeyholder(): string {
-  return localStorage.getItem(KEYHOLDER) ?? 'me';
+  return lasting.read(KEYHOLDER) ?? 'me';
 }

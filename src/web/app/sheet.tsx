@@ -7,6 +7,7 @@ import { app, type Stretch, stretches } from '#words/en/app.ts';
 import { CautionPlaces, cautionPlaces } from '../parts/caution-places.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useRecord } from './context.tsx';
+import { factsKept } from './device.ts';
 import { newerVersion, takeNewer } from './offline.ts';
 import { TakeBack } from './take-back.tsx';
 
@@ -39,6 +40,11 @@ export function Sheet(props: SheetProps) {
       <WayAround here={props.here} />
       <CautionPlaces.Provider value={cautionPlaces()}>{props.children}</CautionPlaces.Provider>
       <TakeBack />
+      <Show when={!factsKept()}>
+        <p class="note" role="status" id="drafts-unkept">
+          {app.draftsUnkept}
+        </p>
+      </Show>
       <Show when={newerVersion()}>
         <p class="note">{app.newer}</p>
         <button type="button" class="block" id="take-newer" onClick={takeNewer}>

@@ -3,6 +3,7 @@
 
 import { type Accessor, createSignal, Show } from 'solid-js';
 import type { CanCardWords } from '#words/en/can-card.ts';
+import { lasting } from '../app/device.ts';
 
 /** Long side of a bank card, mm. @memory of the standard for such cards */
 const CARD_MM = 85.6;
@@ -30,7 +31,7 @@ export interface Screen {
 
 function kept(): SetTo | undefined {
   try {
-    const found: unknown = JSON.parse(localStorage.getItem(PLACE) ?? 'null');
+    const found: unknown = JSON.parse(lasting.read(PLACE) ?? 'null');
     if (typeof found !== 'object' || found === null) return undefined;
     const { pxPerMm, boreMm } = found as Partial<SetTo>;
     return typeof pxPerMm === 'number' && typeof boreMm === 'number' ? { pxPerMm, boreMm } : undefined;
@@ -48,16 +49,11 @@ export function useScreen(): Screen {
     boreMm: () => set()?.boreMm ?? USUAL_BORE_MM,
     keep(next) {
       setSet(next);
-      try {
-        localStorage.setItem(PLACE, JSON.stringify(next));
-      } catch {
-        // It holds until the page is closed; next time it is asked again.
-        setSet(next);
-      }
+      lasting.write(PLACE, JSON.stringify(next));
     },
     forget() {
       setSet(undefined);
-      localStorage.removeItem(PLACE);
+      lasting.remove(PLACE);
     },
   };
 }

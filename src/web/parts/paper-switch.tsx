@@ -2,6 +2,7 @@
 
 import { createSignal } from 'solid-js';
 import { app } from '#words/en/app.ts';
+import { lasting } from '../app/device.ts';
 import { PAPER } from '../app/places.ts';
 import { mediaIs } from './measured.ts';
 
@@ -9,8 +10,8 @@ const [chosen, setChosen] = createSignal(keptChoice());
 
 /** What was chosen on an earlier visit; the page shows it at once. */
 function keptChoice(): boolean | undefined {
-  const kept = localStorage.getItem(PAPER);
-  if (kept === null) return undefined;
+  const kept = lasting.read(PAPER);
+  if (kept === undefined) return undefined;
   document.documentElement.dataset.paper = kept;
   return kept === 'night';
 }
@@ -22,7 +23,7 @@ export function PaperSwitch() {
     const paper = night() ? 'day' : 'night';
     setChosen(paper === 'night');
     document.documentElement.dataset.paper = paper;
-    localStorage.setItem(PAPER, paper);
+    lasting.write(PAPER, paper);
   }
   return (
     <button type="button" class="block paper" role="switch" aria-checked={night()} onClick={turn}>

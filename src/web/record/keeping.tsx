@@ -4,6 +4,7 @@
 import { createResource, createSignal, Show } from 'solid-js';
 import { files as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
+import { lasting, visit } from '../app/device.ts';
 import { sayFailure } from '../parts/failure.ts';
 import type { LastFile } from './last-file.ts';
 
@@ -63,9 +64,7 @@ function Forget(props: { readonly lastFile: LastFile | undefined; readonly newer
       return;
     }
     await record.store.forget();
-    for (const kept of [localStorage, sessionStorage]) {
-      for (const key of Object.keys(kept)) if (key.startsWith(OURS)) kept.removeItem(key);
-    }
+    for (const facts of [lasting, visit]) facts.clear(OURS);
     location.assign('/');
   }
   return (

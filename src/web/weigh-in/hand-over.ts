@@ -1,6 +1,7 @@
 // Hands the weighed-in plan to the filling sheet: amounts as typed beside what they were read as.
 
 import { material } from '#engine/tables/index.ts';
+import { lasting } from '../app/device.ts';
 import { draftPrefix } from '../app/draft.ts';
 import { PLAN_KEY, type WeighInPlan } from '../fill/draft.ts';
 import type { Draft } from './draft.ts';
@@ -24,5 +25,5 @@ export function handOver(question: FitQuestion, draft: Draft): void {
     ...(question.water.alkalinityMeqPerL === undefined ? {} : { alkalinityMeqPerL: question.water.alkalinityMeqPerL }),
     ...(question.sugar === undefined ? {} : { sugar: { ...question.sugar, typed: draft.sugar.weight.settled } }),
   };
-  localStorage.setItem(`${draftPrefix()}${PLAN_KEY}`, JSON.stringify(plan));
+  lasting.write(`${draftPrefix()}${PLAN_KEY}`, JSON.stringify(plan));
 }

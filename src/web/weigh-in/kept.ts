@@ -1,6 +1,7 @@
 // The weigh-in laid aside while two cases are compared: its draft with all that can be taken back, kept in the browser.
 // It comes back once, with the case that was taken on top where one was.
 
+import { lasting } from '../app/device.ts';
 import { draftPrefix } from '../app/draft.ts';
 import type { Draft } from './draft.ts';
 import type { LaidAside } from './sheet-state.ts';
@@ -16,14 +17,14 @@ const place = () => `${draftPrefix()}${KEY}`;
 
 /** Lays the sheet aside. */
 export function layAside(sheet: LaidAside): void {
-  localStorage.setItem(place(), JSON.stringify(sheet));
+  lasting.write(place(), JSON.stringify(sheet));
 }
 
 /** Puts a case on top of what was laid aside; what stood there can be taken back to. */
 export function putOnTop(base: Draft, draft: Draft, act: string): void {
   const aside = laidAside() ?? { draft: base, past: [], lastKey: lastKeyOf(base) };
   const kept: Kept = { ...aside, taken: { draft, act } };
-  localStorage.setItem(place(), JSON.stringify(kept));
+  lasting.write(place(), JSON.stringify(kept));
 }
 
 /** Leaves the draft for the weigh-in where nothing was laid aside: on coming back by another way. */
@@ -34,7 +35,7 @@ export function leaveFor(base: Draft): void {
 /** Takes up what was laid aside, once. */
 export function takeUp(): LaidAside | undefined {
   const aside = laidAside();
-  localStorage.removeItem(place());
+  lasting.remove(place());
   if (aside?.taken === undefined) return aside;
   const { draft, past, lastKey, taken } = aside;
   return { draft: taken.draft, past: [...past, { draft, act: taken.act, typing: undefined }], lastKey };
@@ -47,8 +48,8 @@ export function laidAsideDraft(): Draft | undefined {
 
 function laidAside(): Kept | undefined {
   try {
-    const text = localStorage.getItem(place());
-    return text === null ? undefined : (JSON.parse(text) as Kept);
+    const text = lasting.read(place());
+    return text === undefined ? undefined : (JSON.parse(text) as Kept);
   } catch {
     return undefined;
   }

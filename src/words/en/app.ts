@@ -63,6 +63,7 @@ export const app = {
   tookOther: 'the last entry',
   minutesLeft: (minutes: number) => `${minutes} min left`,
   notSaved: 'Not written down yet: the browser refused to keep it. Nothing is lost from this sheet; try again.',
+  draftsUnkept: 'This browser does not keep half-filled forms. Save each form before you close or reload this page.',
   tryAgain: 'Try again',
   opening: 'Opening the record',
   cannotOpen:
