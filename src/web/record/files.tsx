@@ -2,7 +2,7 @@
 // their numbers.
 
 import { createSignal, For, Show } from 'solid-js';
-import { exportLines, type Import, importLines, type RefusedLine } from '#journal/lines.ts';
+import { type Import, importLines, type RefusedLine } from '#journal/lines.ts';
 import { savedElsewhere } from '#tasks/plot/record.ts';
 import { sayDate } from '#words/en/app.ts';
 import { files as words } from '#words/en/record.ts';
@@ -10,7 +10,8 @@ import { useRecord } from '../app/context.tsx';
 import { sayFailure } from '../parts/failure.ts';
 import { Keeping } from './keeping.tsx';
 import { useLastFile } from './last-file.ts';
-import { photoLine, photoOf } from './photo-text.ts';
+import { makeFile } from './make-file.ts';
+import { photoOf } from './photo-text.ts';
 
 const MOST_LINES_TOLD = 20;
 
@@ -22,13 +23,9 @@ export function Files() {
   const saved = () => savedElsewhere(record.entries(), { lastFileAt: lastFile()?.at, nowAt: new Date().toISOString() });
 
   async function make() {
-    const photos = (await record.store.allPhotos()).map(photoLine);
-    const text = exportLines(record.entries(), photos);
+    const photos = await record.store.allPhotos();
     const name = words.fileName(record.plot().facts.name ?? '', record.today());
-    const address = URL.createObjectURL(new Blob([text], { type: 'application/jsonl' }));
-    const link = Object.assign(document.createElement('a'), { href: address, download: name });
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
+    makeFile({ entries: record.entries(), photos, name });
     await note({ on: record.today(), at: new Date().toISOString() });
     setSaid(words.made(name));
   }
