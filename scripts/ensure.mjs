@@ -77,11 +77,12 @@ function installPackages() {
   write(stamp, digest);
 }
 
-/** data/*.csv -> src/engine/tables/generated.ts, checked on the way. */
+/** data/ -> src/engine/tables/generated.ts and made-version.ts, checked on the way. */
 function makeTables() {
   const stamp = 'build/tables.stamp';
-  const digest = digestOf(['data', 'scripts/tables.mjs']);
-  if (existsSync('src/engine/tables/generated.ts') && holds(stamp, digest)) return;
+  const digest = digestOf(['data', 'scripts/tables.mjs', 'scripts/versions.mjs']);
+  const made = ['generated.ts', 'made-version.ts'].map((name) => `src/engine/tables/${name}`);
+  if (made.every((file) => existsSync(file)) && holds(stamp, digest)) return;
   run(process.execPath, ['scripts/tables.mjs'], 'The tables of data/');
   write(stamp, digest);
 }

@@ -1,5 +1,5 @@
-// Reads data/*.csv, checks every row and writes src/engine/tables/generated.ts. The CSV files are the only
-// truth; the module is made, never edited, and holds only what a screen needs: no locator, basis or note.
+// Reads data/*.csv, checks every row and writes src/engine/tables/generated.ts and, beside it, made-version.ts. The CSV
+// files are the only truth; the modules are made, never edited, and hold only what a screen needs: no locator or note.
 // Plain Node with csv-parse, so that it runs before anything is built and from any folder.
 // Next: src/engine/tables/index.ts decodes what this writes; scripts/foods.mjs makes food-figures.csv.
 
@@ -7,9 +7,10 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
+import { tablesDigest, versionModule } from './versions.mjs';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..');
-const OUT = join(ROOT, 'src/engine/tables/generated.ts');
+const OUT = join(ROOT, 'src/engine/tables');
 
 const LONG = ['id', 'quantity', 'low', 'likely', 'high', 'basis', 'source', 'locator', 'mark', 'note'];
 const HEADERS = {
@@ -57,7 +58,7 @@ const QUANTITIES = {
   slopePercentPerDsPerM: [0, 100],
 };
 
-/** Reads and checks the tables of one folder; answers the text of the module and every fault found. */
+/** Reads and checks the tables of one folder; answers the text of both modules, the digest and every fault found. */
 export function makeTables(folder) {
   const faults = [];
   const names = readdirSync(folder)
@@ -112,7 +113,7 @@ export function makeTables(folder) {
       byId.get(r.id).push(r);
     }
   }
-  if (faults.length > 0) return { faults, text: '' };
+  if (faults.length > 0) return { faults, text: '', versionText: '', digest: '' };
 
   const flat = (table, id) => encode(tables.get(table)?.get(id) ?? [], code);
   const materials = rows('materials.csv').map((r) => [
@@ -127,7 +128,17 @@ export function makeTables(folder) {
     others[table] = [...tables.get(table).keys()].map((id) => [id, flat(table, id)]);
   }
   const cited = rows('sources.csv').map((r) => [r.id, cite(r), r.mark]);
-  return { faults, text: moduleText({ ...code, sources: cited, materials, sugars, excluded, others }) };
+  const figures = [...tables].flatMap(([table, byId]) =>
+    [...byId].flatMap(([id, list]) => list.map(({ quantity, numbers }) => ({ table, id, quantity, numbers }))),
+  );
+  const digest = tablesDigest({
+    figures,
+    materials: rows('materials.csv'),
+    sugars: rows('sugars.csv'),
+    excluded: rows('excluded.csv'),
+  });
+  const text = moduleText({ ...code, sources: cited, materials, sugars, excluded, others });
+  return { faults, text, versionText: versionModule(folder, digest), digest };
 }
 
 function readTable(folder, name, faults) {
@@ -252,15 +263,22 @@ export const others: Readonly<Record<string, readonly (readonly [string, Flat])[
 }
 
 function main() {
-  const { faults, text } = makeTables(join(ROOT, 'data'));
+  const { faults, text, versionText } = makeTables(join(ROOT, 'data'));
   if (faults.length > 0) {
     for (const fault of faults) console.error(fault);
     process.exitCode = 1;
     return;
   }
-  if (existsSync(OUT) && readFileSync(OUT, 'utf8') === text) return;
-  mkdirSync(dirname(OUT), { recursive: true });
-  writeFileSync(OUT, text);
+  writeAnew('generated.ts', text);
+  writeAnew('made-version.ts', versionText);
+}
+
+/** A file that is as it should be keeps its time, so that nothing is built again because of it. */
+function writeAnew(name, text) {
+  const file = join(OUT, name);
+  if (existsSync(file) && readFileSync(file, 'utf8') === text) return;
+  mkdirSync(OUT, { recursive: true });
+  writeFileSync(file, text);
 }
 
 if (process.argv[1] && fileURLToPath(import.meta.url) === process.argv[1]) main();

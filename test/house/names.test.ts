@@ -46,6 +46,8 @@ const ALLOWED: Allowed = {
   savedMinutes: 'the same, as a difference',
   more: 'what a limit is raised by, in the unit of the limit',
   today: 'a day of the batch, as the looks count them',
+  number: 'which version of the tables',
+  model: 'which version of the formulas',
 };
 
 /** Files that work on any unit alike. */
