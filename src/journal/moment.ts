@@ -71,6 +71,11 @@ export function maybeWithinADay(a: Moment, b: Moment): boolean {
   return Math.abs(a.dateDay - b.dateDay) <= 1;
 }
 
+/** Whether one act was surely done before another: by the minute where both carry a time, else by the date. @arithmetic */
+export function isBefore(one: Moment, other: Moment): boolean {
+  return one.timed && other.timed ? one.wallMinute < other.wallMinute : one.dateDay < other.dateDay;
+}
+
 /** Days from one act to a later one. */
 export type DaysBetween = (from: Moment, to: Moment) => number;
 

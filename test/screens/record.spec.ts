@@ -37,6 +37,12 @@ test('an entry is corrected and taken back, and the first one stays readable', a
   await pail.getByRole('button', { name: 'Write the correction down' }).click();
   await expect(pail.getByText(/"ten" does not begin with a number/)).toBeVisible();
   await pail.getByLabel('Volume').fill('10 L');
+  const on = await pail.getByLabel('Date').inputValue();
+  await pail.getByLabel('Date').fill('2031-06-08');
+  await pail.getByRole('button', { name: 'Write the correction down' }).click();
+  await expect(pail.getByText('This date is still to come.')).toBeVisible();
+  await expect(pail.locator('summary')).not.toContainText('corrected');
+  await pail.getByLabel('Date').fill(on);
   await pail.getByRole('button', { name: 'Write the correction down' }).click();
   await expect(pail.locator('summary')).toContainText('corrected');
   await expect(pail.locator('summary')).toContainText('10 L');

@@ -98,6 +98,8 @@ export interface Batch {
   readonly overrode: readonly Overrode[];
   /** When nothing was left in the vessel; undefined while it stands. */
   readonly ended: Moment | undefined;
+  /** Id of the act that left nothing in it. */
+  readonly endedBy: string | undefined;
 }
 
 /** The looks of a batch as the judgement of its state takes them. */

@@ -48,6 +48,7 @@ export interface Open {
   contents: Contents;
   tipped: Contents;
   ended: Moment | undefined;
+  endedBy: string | undefined;
   /** Set once all acts have run. */
   temperatureC: number | undefined;
   presentL: number;
@@ -121,7 +122,7 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
       batch.mass.toppedUpKg += massOf(added);
       batch.contents = together(batch.contents, added);
       batch.overrode = [...batch.overrode, ...(act.body.overrode ?? [])];
-      batch.ended = undefined;
+      reopen(batch);
       change('toppedUp');
       break;
     }
@@ -146,7 +147,7 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
       batch.contents = together(batch.contents, taken);
       batch.overrode = [...batch.overrode, ...from.overrode];
       batch.joinedFrom.push(from.id);
-      batch.ended = undefined;
+      reopen(batch);
       change('joined');
       break;
     }
@@ -209,6 +210,7 @@ function opened(act: ActOf<'peg.filled'> | ActOf<'peg.split'>, { contents, colum
     contents,
     tipped: NOTHING,
     ended: undefined,
+    endedBy: undefined,
     temperatureC: undefined,
     presentL: 0,
     liquid: NO_LIQUID,
@@ -227,6 +229,19 @@ export function presentL(batch: Pick<Open, 'mass' | 'contents'>): number {
   return contentsKg > 0 ? Math.max(0, (leftKg(batch) / contentsKg) * litresOf(batch.contents)) : 0;
 }
 
+/** Nothing is left in it: the first act that left nothing counts. */
+function end(batch: Open, { id, when }: PegAct): void {
+  if (batch.ended !== undefined) return;
+  batch.ended = when;
+  batch.endedBy = id;
+}
+
+/** Something was put in again. */
+function reopen(batch: Open): void {
+  batch.ended = undefined;
+  batch.endedBy = undefined;
+}
+
 /** Takes an amount, or all there is, out of a batch as an even share; the column keeps where it went. */
 function takeOut(
   batch: Open,
@@ -242,7 +257,7 @@ function takeOut(
     amount === undefined ? Math.max(0, left) : 'massKg' in amount ? amount.massKg : amount.volumeL * kgPerL;
   batch.mass[column] += wanted;
   checkLeft(batch, act, around);
-  if (amount === undefined || Math.abs(leftKg(batch)) < GRAM_KG) batch.ended ??= act.when;
+  if (amount === undefined || Math.abs(leftKg(batch)) < GRAM_KG) end(batch, act);
   if (!(contentsKg > 0)) return NOTHING;
   const fraction = Math.min(1, wanted / contentsKg);
   const taken = share(batch.contents, fraction);
@@ -257,7 +272,7 @@ function strained(batch: Open, act: ActOf<'peg.strained'>, day: number, around: 
   const before = leftKg(batch);
   const emptied = rest === 'nothing';
   batch.mass.strainedKg += emptied ? before : offKg;
-  if (emptied) batch.ended ??= act.when;
+  if (emptied) end(batch, act);
   batch.strainings.push({
     id: act.id,
     day,

@@ -14,13 +14,14 @@ import {
   wantsPoisonLine,
 } from './facts.ts';
 
+const NOW = '2026-07-06T11:00';
 const garden = fold(gardenEntries(DEMO_TODAY));
 const troublesOf = (read: { readonly ok: boolean; readonly troubles?: ReadonlyMap<string, unknown> }) =>
   [...(read.troubles?.keys() ?? [])].sort();
 
 describe('the form of a vessel', () => {
   it('keeps the volume as typed beside its litres', () => {
-    const read = readThing('vessel', { name: 'pail', volume: '2 US gal' }, {});
+    const read = readThing('vessel', { name: 'pail', volume: '2 US gal' }, { now: NOW });
     // 2 × 231 cubic inches = 7.5708 L
     expect(read).toMatchObject({
       ok: true,
@@ -30,13 +31,17 @@ describe('the form of a vessel', () => {
     expect(volume).toBeCloseTo(7.5708, 3);
   });
   it('asks whose gallon it is, and writes the country down where the keyholder settled it', () => {
-    const unsettled = readThing('vessel', { name: 'can', volume: '2 gal' }, {});
+    const unsettled = readThing('vessel', { name: 'can', volume: '2 gal' }, { now: NOW });
     expect(!unsettled.ok && unsettled.troubles.get('volume')?.ask?.kind).toBe('gallon');
-    const read = readThing('vessel', { name: 'can', volume: '2 gal' }, { countries: countriesOf(garden, 'Rake') });
+    const read = readThing(
+      'vessel',
+      { name: 'can', volume: '2 gal' },
+      { now: NOW, countries: countriesOf(garden, 'Rake') },
+    );
     expect(JSON.stringify(read)).toMatch(/"typed":"[^"]*imperial[^"]*","volumeL":9\.09218/);
   });
   it('tells all its problems at once, each at its field', () => {
-    expect(troublesOf(readThing('vessel', { volume: '-3 L', gasRoomFraction: '7' }, {}))).toEqual([
+    expect(troublesOf(readThing('vessel', { volume: '-3 L', gasRoomFraction: '7' }, { now: NOW }))).toEqual([
       'gasRoomFraction',
       'name',
       'volume',
@@ -45,20 +50,20 @@ describe('the form of a vessel', () => {
   it('tells only what changed of a known one, and nothing where nothing did', () => {
     const pail = [...garden.vessels.values()].find(({ name }) => name === '12 L pail');
     const typed = { name: '12 L pail', volume: '12 L', lid: 'loose', place: 'by the tap' };
-    const read = readThing('vessel', { ...typed, gasRoomFraction: '0.25' }, { known: pail });
+    const read = readThing('vessel', { ...typed, gasRoomFraction: '0.25' }, { now: NOW, known: pail });
     expect(read).toEqual({
       ok: true,
       act: { kind: 'vessel.described', body: { vessel: pail?.id, place: 'by the tap' } },
     });
     const same = { ...typed, place: 'shed window', gasRoomFraction: '0.25' };
-    expect(readThing('vessel', same, { known: pail })).toEqual({ ok: true, act: undefined });
+    expect(readThing('vessel', same, { now: NOW, known: pail })).toEqual({ ok: true, act: undefined });
   });
   it('does not empty what was told once', () => {
     const pail = [...garden.vessels.values()].find(({ name }) => name === '12 L pail');
     const read = readThing(
       'vessel',
       { name: '12 L pail', volume: '12 L', lid: 'loose', gasRoomFraction: '0.25' },
-      { known: pail },
+      { now: NOW, known: pail },
     );
     expect(troublesOf(read)).toEqual(['place']);
   });
@@ -66,14 +71,18 @@ describe('the form of a vessel', () => {
 
 describe('the form of a bed', () => {
   it('reads an area in square feet, and pots by number and volume', () => {
-    const read = readThing('bed', { name: 'A', area: '100 sq ft', 'pots.count': '3', 'pots.volumeL': '15 L' }, {});
+    const read = readThing(
+      'bed',
+      { name: 'A', area: '100 sq ft', 'pots.count': '3', 'pots.volumeL': '15 L' },
+      { now: NOW },
+    );
     expect(read).toMatchObject({ ok: true, act: { body: { pots: { count: 3, volumeL: 15 } } } });
     // 100 × 0.3048² m²
     expect(JSON.stringify(read)).toMatch(/"areaM2":9\.2903/);
   });
   it('refuses an area of nothing and one past 5,000 m²', () => {
-    expect(troublesOf(readThing('bed', { name: 'A', area: '0 m²' }, {}))).toEqual(['area']);
-    expect(troublesOf(readThing('bed', { name: 'A', area: '5001 m²' }, {}))).toEqual(['area']);
+    expect(troublesOf(readThing('bed', { name: 'A', area: '0 m²' }, { now: NOW }))).toEqual(['area']);
+    expect(troublesOf(readThing('bed', { name: 'A', area: '5001 m²' }, { now: NOW }))).toEqual(['area']);
   });
 });
 
@@ -84,13 +93,13 @@ describe('a report of a water', () => {
     ['4.24', 'meq/L', 4.24],
     ['11,88', 'dH', 4.237],
   ])('reads an alkalinity of %s %s', (alkalinity, unit, meqPerL) => {
-    const read = readWater({ source: 'tap', alkalinity, 'alkalinity.unit': unit });
+    const read = readWater({ source: 'tap', alkalinity, 'alkalinity.unit': unit }, NOW);
     const found = read.ok && read.act ? read.act.body.alkalinity : undefined;
     expect(found?.alkalinityMeqPerL).toBeCloseTo(meqPerL, 2);
     expect(found?.typed).toBe(`${alkalinity} ${unit}`);
   });
   it('wants to know where the water comes from', () => {
-    expect(troublesOf(readWater({ ph: '7.6' }))).toEqual(['source']);
+    expect(troublesOf(readWater({ ph: '7.6' }, NOW))).toEqual(['source']);
   });
 });
 

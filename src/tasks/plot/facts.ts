@@ -120,12 +120,16 @@ const THINGS = {
 export function readThing(
   form: keyof typeof THINGS,
   typed: Typed,
-  { known, countries = {} }: { readonly known?: object | undefined; readonly countries?: Countries },
+  {
+    known,
+    countries = {},
+    now,
+  }: { readonly known?: object | undefined; readonly countries?: Countries; readonly now: string },
 ): FactRead<ThingKind> {
   const { kind, ref } = THINGS[form];
   const asked: readonly Asked[] = factForms[form];
   const { id, ...base }: { readonly id?: string } = known ?? {};
-  const read = readForm(kind, asked, typed, { base, countries });
+  const read = readForm(kind, asked, typed, { base, countries, now });
   if (!read.ok) return read;
   const emptied = Object.keys(base).filter((field) => !(field in read.body));
   if (emptied.length > 0) {
@@ -141,8 +145,8 @@ export function readThing(
 }
 
 /** A report of a water: a fact of its day, always told whole. */
-export function readWater(typed: Typed): FactRead<'water.reported'> {
-  const read = readForm('water.reported', factForms.water, typed);
+export function readWater(typed: Typed, now: string): FactRead<'water.reported'> {
+  const read = readForm('water.reported', factForms.water, typed, { now });
   return read.ok ? { ok: true, act: { kind: 'water.reported', body: read.body } } : read;
 }
 

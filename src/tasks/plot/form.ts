@@ -7,9 +7,11 @@ import { type ParsedAmount, parseAmount } from '#engine/quantity/parse.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import { type AlkalinityUnit, alkalinityMeqPerL, MEQ_PER_UNIT } from '#engine/scraps/water.ts';
 import { type Body, type Kind, kinds } from '#journal/kinds/index.ts';
+import { isDate } from '#journal/moment.ts';
 import { problemsOf } from '#journal/problem.ts';
 import { form as words } from '#words/en/plot.ts';
 import { sayAmountProblem } from '#words/quantity.ts';
+import { dateTrouble } from './date-trouble.ts';
 
 export type Dimension = 'mass' | 'volume' | 'area';
 
@@ -54,19 +56,26 @@ const MG_PER_MEQ = 1 / MEQ_PER_UNIT['mg/L CaCO3'];
 /** Which unit a report's degrees are in stands beside its field. */
 export const unitField = (field: string) => `${field}.unit`;
 
-/** Reads a form over what stands already; what is left as it was stays as it was. */
+/**
+ * Reads a form over what stands already; what is left as it was stays as it was.
+ * @param now local date or date and time; needed where a form asks for a date, which is never after it
+ */
 export function readForm<K extends Kind>(
   kind: K,
   asked: readonly Asked[],
   typed: Typed,
-  { base = {}, countries = {} }: { readonly base?: object; readonly countries?: Countries } = {},
+  {
+    base = {},
+    countries = {},
+    now,
+  }: { readonly base?: object; readonly countries?: Countries; readonly now?: string | undefined } = {},
 ): FormRead<K> {
   const troubles = new Map<string, FieldTrouble>();
   let body: object = base;
   for (const one of asked) {
     const text = (typed[one.field] ?? '').trim();
     if (text === typedOf(one, base)[one.field] && !unitChanged(one, typed, base)) continue;
-    const read = readOne(one, text, typed, countries);
+    const read = readOne(one, text, typed, { countries, now });
     if ('trouble' in read) troubles.set(one.field, read.trouble);
     else body = placed(body, one.field.split('.'), read.value);
   }
@@ -113,7 +122,12 @@ function unitChanged(one: Asked, typed: Typed, base: object): boolean {
 
 type Value = { readonly value: unknown } | { readonly trouble: FieldTrouble };
 
-function readOne(one: Asked, text: string, typed: Typed, countries: Countries): Value {
+interface Around {
+  readonly countries: Countries;
+  readonly now: string | undefined;
+}
+
+function readOne(one: Asked, text: string, typed: Typed, { countries, now }: Around): Value {
   if (one.as === 'many') return { value: text === '' ? [] : text.split(' ') };
   if (text === '') return { value: undefined };
   switch (one.as) {
@@ -139,6 +153,10 @@ function readOne(one: Asked, text: string, typed: Typed, countries: Countries): 
       const si =
         one.field === 'hardness' ? { hardnessMgPerLCaCo3: meqPerL * MG_PER_MEQ } : { alkalinityMeqPerL: meqPerL };
       return { value: { typed: `${text} ${unit}`, ...si } };
+    }
+    case 'date': {
+      const found = now !== undefined && isDate(text) ? dateTrouble({ on: text, now }) : undefined;
+      return found === undefined ? { value: text } : { trouble: { sentence: found.sentence } };
     }
     default:
       return { value: text };

@@ -17,6 +17,9 @@ import {
 const entries = gardenEntries();
 const plot = fold(entries);
 const garden = { plot, entries, plotId: DEMO_PLOT };
+const NOW = '2026-07-06T11:00';
+const corrected = (entry: Entry, typed: Readonly<Record<string, string>>) =>
+  readCorrection(entry, typed, {}, { line: entry.id, now: NOW, plot });
 
 describe('the record of the demo garden', () => {
   it('has a sentence and a name for every kind of entry', () => {
@@ -60,7 +63,7 @@ describe('a correction', () => {
   const look = me.did('peg.looked', '2026-06-02T08:00', { batch: filled.id, acidity: meter(5.2) });
 
   it('changes an amount, a reading, a day, and leaves the rest', () => {
-    const water = readCorrection(filled, { ...correctionTyped(filled), 'water.0.volume': '5,5 L' }, {});
+    const water = corrected(filled, { ...correctionTyped(filled), 'water.0.volume': '5,5 L' });
     expect(water).toMatchObject({
       ok: true,
       changed: true,
@@ -68,30 +71,30 @@ describe('a correction', () => {
       body: { peg: 3, water: [{ volume: { typed: '5,5 L', volumeL: 5.5 } }] },
     });
     const typed = { ...correctionTyped(look), acidity: '4.2', smell: 'sour', 'on.date': '2026-06-03' };
-    expect(readCorrection(look, typed, {})).toMatchObject({
+    expect(corrected(look, typed)).toMatchObject({
       ok: true,
       on: '2026-06-03T08:00',
       body: { batch: filled.id, acidity: { typed: '4.2', ph: 4.2, by: 'meter' }, smell: 'sour' },
     });
   });
   it('may leave a field out that was told', () => {
-    const read = readCorrection(look, { ...correctionTyped(look), acidity: '', surface: 'clear' }, {});
+    const read = corrected(look, { ...correctionTyped(look), acidity: '', surface: 'clear' });
     expect(read.ok && read.body).toEqual({ batch: filled.id, surface: 'clear' });
   });
   it('says when nothing was changed', () => {
-    expect(readCorrection(filled, correctionTyped(filled), {})).toMatchObject({ ok: true, changed: false });
+    expect(corrected(filled, correctionTyped(filled))).toMatchObject({ ok: true, changed: false });
   });
   it('tells all problems at once', () => {
     const typed = { ...correctionTyped(filled), 'water.0.volume': '5', 'on.date': '2026-02-30' };
-    const read = readCorrection(filled, typed, {});
+    const read = corrected(filled, typed);
     expect(!read.ok && [...read.troubles.keys()].sort()).toEqual(['on.date', 'water.0.volume']);
   });
   it('of a pour drops the cans that were counted for other litres', () => {
     const pour = entries.find(({ kind }) => kind === 'bed.fed') as Entry;
     const typed = correctionTyped(pour);
-    const read = readCorrection(pour, { ...typed, poured: '3 L' }, {});
+    const read = corrected(pour, { ...typed, poured: '3 L' });
     expect(read.ok && 'cans' in read.body).toBe(false);
-    const later = readCorrection(pour, { ...typed, 'on.date': '2026-06-25' }, {});
+    const later = corrected(pour, { ...typed, 'on.date': '2026-06-25' });
     expect(later.ok && 'cans' in later.body).toBe(true);
   });
   it('of a pour neither asks for the figures that were shown with it nor loses them', () => {
@@ -105,7 +108,7 @@ describe('a correction', () => {
     const shown: Entry = { ...pour, body: { ...(pour.body as object), figuresShown } };
     expect(correctionForm(shown)).toEqual(correctionForm(pour));
     expect(entryFields(shown, plot)).toEqual(entryFields(pour, plot));
-    const read = readCorrection(shown, { ...correctionTyped(shown), poured: '3 L' }, {});
+    const read = corrected(shown, { ...correctionTyped(shown), poured: '3 L' });
     expect(read.ok && read.body).toMatchObject({ poured: { volumeL: 3 }, figuresShown });
   });
   it.each([
@@ -119,7 +122,7 @@ describe('a correction', () => {
     'weather.typed',
   ])('of %s starts from what stands, without a problem', (kind) => {
     for (const entry of entries.filter((one) => one.kind === kind)) {
-      expect(readCorrection(entry, correctionTyped(entry), {})).toMatchObject({ ok: true, changed: false });
+      expect(corrected(entry, correctionTyped(entry))).toMatchObject({ ok: true, changed: false });
     }
   });
 });

@@ -12,6 +12,7 @@ import { canonical } from '#journal/same.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { fieldNames } from '#words/en/plot.ts';
 import { sentences, record as words } from '#words/en/record.ts';
+import { dateTrouble } from './date-trouble.ts';
 import {
   type Asked,
   type Countries,
@@ -185,13 +186,25 @@ export type CorrectionRead =
   | { readonly ok: true; readonly on: string; readonly body: Body<Kind>; readonly changed: boolean }
   | { readonly ok: false; readonly troubles: Troubles };
 
-/** Reads a correction over the entry it corrects. */
-export function readCorrection(entry: Entry, typed: Typed, countries: Countries): CorrectionRead {
+/**
+ * Reads a correction over the entry it corrects; a date that is left as it was is not asked about anew.
+ * @param line id of the first entry of the act
+ */
+export function readCorrection(
+  entry: Entry,
+  typed: Typed,
+  countries: Countries,
+  { line, now, plot }: { readonly line: string; readonly now: string; readonly plot: Plot },
+): CorrectionRead {
   const base = newestBody(entry) as object;
   const read = readForm(entry.kind, correctionForm(entry), typed, { base, countries });
   const on = [typed[ON_DATE] ?? '', typed[ON_TIME] ?? ''].filter(Boolean).join('T');
   const troubles = new Map<string, FieldTrouble>(read.ok ? [] : read.troubles);
   if (!isOn(on)) troubles.set(ON_DATE, { sentence: words.badDate });
+  else if (on !== entry.on) {
+    const found = dateTrouble({ on, now, plot, act: { line, kind: entry.kind, body: base } });
+    if (found !== undefined) troubles.set(found.at === 'time' ? ON_TIME : ON_DATE, { sentence: found.sentence });
+  }
   if (!read.ok || troubles.size > 0) return { ok: false, troubles };
   const changed = on !== entry.on || canonical(read.body) !== canonical(base);
   return { ok: true, on, body: withTypedAnew(withoutStaleCans(read.body, base), base), changed };

@@ -5,7 +5,8 @@ import { readWeather } from './weather.ts';
 import { readWeatherFigure } from './weather-figures.ts';
 
 const today = '2026-06-26';
-const read = (typed: Record<string, string>, units: 'metric' | 'us' = 'metric') => readWeather(typed, { today, units });
+const read = (typed: Record<string, string>, units: 'metric' | 'us' = 'metric') =>
+  readWeather(typed, { now: `${today}T09:00`, units });
 
 describe('a figure of the weather', () => {
   // mile 1609.344 m, nautical mile 1852 m, inch 25.4 mm, °C = (°F − 32) / 1.8

@@ -2,8 +2,9 @@
 // file is read by forecast-file.ts. Nothing is fetched from anywhere.
 
 import { type Body, kinds } from '#journal/kinds/index.ts';
-import { momentOf } from '#journal/moment.ts';
+import { isOn, momentOf } from '#journal/moment.ts';
 import { figureProblem, weatherForm as words } from '#words/en/weather.ts';
+import { dateTrouble } from './date-trouble.ts';
 import { onDay } from './dates.ts';
 import { readWeatherFigure, type WeatherQuantity, weatherRange, weatherUnits } from './weather-figures.ts';
 
@@ -23,8 +24,9 @@ export type WeatherRead =
 /** Fields of the form are named `0.lowC` for today, `1.lowC` for tomorrow, and `issuedAt`. */
 export function readWeather(
   typed: TypedWeather,
-  { today, units }: { readonly today: string; readonly units: 'metric' | 'us' | 'imperial' },
+  { now, units }: { readonly now: string; readonly units: 'metric' | 'us' | 'imperial' },
 ): WeatherRead {
+  const today = now.slice(0, 10);
   const troubles = new Map<string, string>();
   const days = [0, 1].flatMap((i): Day[] => {
     const values = dayFields.flatMap((field): (readonly [DayField, string | number])[] => {
@@ -45,6 +47,8 @@ export function readWeather(
   const body = { what: 'forecast' as const, ...(issuedAt !== '' && { issuedAt }), days };
   if (days.length === 0 && troubles.size === 0) troubles.set('0.lowC', words.nothingTold);
   const checked = kinds['weather.typed'].newest.safeParse(body);
+  const ahead = isOn(issuedAt) ? dateTrouble({ on: issuedAt, now }) : undefined;
+  if (ahead !== undefined) troubles.set('issuedAt', ahead.sentence);
   for (const { path, message } of checked.error?.issues ?? []) {
     const [first, at, field] = path.map(String);
     if (first === 'issuedAt') troubles.set('issuedAt', words.noMoment(issuedAt));

@@ -20,7 +20,7 @@ export function OwnFacts() {
   };
   const effects = () => madeStricter(record.plot());
   const read = (form: 'plot' | 'about') => (typed: Readonly<Record<string, string>>) => {
-    const found = readThing(form, typed, { known: facts() });
+    const found = readThing(form, typed, { known: facts(), now: record.now() });
     if (!found.ok) return found;
     const { act } = found;
     return { ok: true as const, write: act && (() => record.act(act.kind, act.body)) };

@@ -74,7 +74,7 @@ export function useThing(form: ThingForm, known: () => { readonly id: string } |
   const record = useRecord();
   return (typed: Readonly<Record<string, string>>) => {
     const countries = countriesOf(record.plot(), record.keyholder());
-    const read = readThing(form, typed, { known: known(), countries });
+    const read = readThing(form, typed, { known: known(), countries, now: record.now() });
     if (!read.ok) return read;
     const { act } = read;
     return { ok: true as const, write: act && (() => record.act(act.kind, act.body)) };

@@ -13,7 +13,7 @@ const label = (field: string) => fieldNames[field] ?? field;
 export function Waters() {
   const record = useRecord();
   const read = (typed: Readonly<Record<string, string>>) => {
-    const found = readWater(typed);
+    const found = readWater(typed, record.now());
     if (!found.ok) return found;
     const { act } = found;
     return { ok: true as const, write: act && (() => record.act(act.kind, act.body)) };

@@ -37,7 +37,7 @@ export function ActView(props: { readonly act: RecordAct }) {
         <Show when={isOpen()}>
           <Versions versions={props.act.versions} />
           <Show when={props.act.shown} keyed>
-            {(shown) => <Mend shown={shown} />}
+            {(shown) => <Mend shown={shown} line={props.act.id} />}
           </Show>
         </Show>
       </details>
@@ -78,7 +78,7 @@ function Versions(props: { readonly versions: readonly Entry[] }) {
 }
 
 /** Correcting and taking back: both are entries of their own. */
-function Mend(props: { readonly shown: Entry }) {
+function Mend(props: { readonly shown: Entry; readonly line: string }) {
   const record = useRecord();
   const { shown } = props;
   const [which, setWhich] = createSignal<'none' | 'correct' | 'withdraw'>('none');
@@ -91,7 +91,8 @@ function Mend(props: { readonly shown: Entry }) {
   const label = (field: string) =>
     field === ON_DATE ? words.date : field === ON_TIME ? words.time : fieldLabel(field);
   const read = (typed: Readonly<Record<string, string>>) => {
-    const found = readCorrection(shown, typed, countriesOf(record.plot(), record.keyholder()));
+    const at = { line: props.line, now: record.now(), plot: record.plot() };
+    const found = readCorrection(shown, typed, countriesOf(record.plot(), record.keyholder()), at);
     if (!found.ok) return found;
     const write = () => record.correct(shown, { on: found.on, body: found.body });
     return { ok: true as const, write: found.changed ? write : undefined };

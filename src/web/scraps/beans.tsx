@@ -8,6 +8,7 @@ import { sheet } from '#words/en/weigh-in-labels.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { CautionList } from '../parts/caution-list.tsx';
+import { DayField } from '../parts/day-field.tsx';
 import { PlainField } from '../parts/plain-field.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 
@@ -54,17 +55,7 @@ export function BeansRead(props: { readonly lot: string }) {
     <details class="fold beans" open={found}>
       <summary>{beans.enter}</summary>
       <div class="scraps-form">
-        <div class="field">
-          <label for={id('sown')}>{beans.sownOn}</label>
-          <input
-            id={id('sown')}
-            class="entry plain"
-            type="date"
-            max={record.today()}
-            value={draft().sownOn}
-            onInput={(event) => change({ sownOn: event.currentTarget.value })}
-          />
-        </div>
+        <DayField id={id('sown')} label={beans.sownOn} value={draft().sownOn} onDay={(sownOn) => change({ sownOn })} />
         <PlainField
           numeric
           id={id('leaves')}

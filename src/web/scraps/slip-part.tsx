@@ -6,6 +6,7 @@ import { slipAsks } from '#tasks/plot/slip-questions.ts';
 import { answers, asked, stock } from '#words/en/scraps-stock.ts';
 import { useRecord } from '../app/context.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { DayField } from '../parts/day-field.tsx';
 import { PlainField } from '../parts/plain-field.tsx';
 
 /** A word list as the choice rows take it. */
@@ -49,17 +50,12 @@ export function SlipPart(props: {
             />
           </Match>
           <Match when={question === 'when'}>
-            <div class="field">
-              <label for={id('when')}>{stock.when}</label>
-              <input
-                id={id('when')}
-                class="entry plain"
-                type="date"
-                max={record.today()}
-                value={props.told.treatedOn ?? ''}
-                onInput={(event) => props.onTell({ treatedOn: event.currentTarget.value || undefined })}
-              />
-            </div>
+            <DayField
+              id={id('when')}
+              label={stock.when}
+              value={props.told.treatedOn ?? ''}
+              onDay={(on) => props.onTell({ treatedOn: on || undefined })}
+            />
             <PlainField
               id={id('with')}
               label={stock.treatedWith}

@@ -27,7 +27,7 @@ export function WeatherScreen() {
     event.preventDefault();
     setSaid('');
     const units = keyholderOf(record.plot(), record.keyholder()).units;
-    const read = readWeather(draft(), { today: record.today(), units });
+    const read = readWeather(draft(), { now: record.now(), units });
     setTroubles(read.ok ? NONE : read.troubles);
     if (!read.ok) {
       queueMicrotask(() => form?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
