@@ -2,9 +2,10 @@
 // batches filled, looked at, strained, bottled and poured, some corrected. Made once, outside the time.
 
 import type { Entry } from '#journal/entry.ts';
+import { importLines } from '#journal/file-reader.ts';
 import { fold } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
-import { exportLines, importLines } from '#journal/lines.ts';
+import { exportLines } from '#journal/lines.ts';
 import { newId } from '#journal/new-id.ts';
 import { middle } from './rate.ts';
 

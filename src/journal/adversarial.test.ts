@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { kg, litres, recorder } from '../../test/scenarios/recorder.ts';
 import type { Entry, Kept } from './entry.ts';
+import { importLines } from './file-reader.ts';
 import { fold } from './fold.ts';
-import { exportLines, importLines } from './lines.ts';
+import { exportLines } from './lines.ts';
 import { readEntry, readLine } from './read.ts';
 
 const rake = recorder();

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { kg, litres, recorder } from '../../test/scenarios/recorder.ts';
 import type { Kept } from './entry.ts';
-import { exportLines, type Import, importLines } from './lines.ts';
+import { importLines } from './file-reader.ts';
+import { MOST_LINE_SIGNS } from './line-text.ts';
+import { exportLines } from './lines.ts';
+import { readLine } from './read.ts';
+
+type Import = ReturnType<typeof importLines>;
 
 const rake = recorder();
 const lot = rake.did('scraps.weighed', '2026-06-01', { name: 'leaves\n"and" \u2028 <b>', mass: kg(2) });
@@ -88,6 +93,36 @@ describe('a file that is refused', () => {
     const lines = good.trimEnd().split('\n');
     expect(refusedLines(importLines(lines.slice(0, 2).join('\n'), nothing))).toEqual([1]);
     expect(refusedLines(importLines(good.slice(0, good.length - 20), nothing))).toEqual([3]);
+  });
+  const withLine = (line: string) => `${exportLines([]).replace('"count":0', '"count":1')}${line}\n`;
+  const json = JSON.stringify(lot);
+  it.each([
+    ['around the body', json.replace('"kind":', '"on":"2026-06-02","kind":'), 'on'],
+    ['in the body', json.replace('"massKg":2', '"massKg":3,"massKg":2'), 'massKg'],
+    ['written in another way', json.replace('"massKg":2', '"massKg":3, "mass\\u004bg" :2'), 'massKg'],
+    ['in a line to be sealed', strange.replace('"phase":1.0', '"phase":1.0,"phase":1.0'), 'phase'],
+    ['in an object inside a list', strange.replace('"phase":1.0', '"a":[1,{"b":"}\\"","c":0,"b":2}]'), 'b'],
+  ])('has a field twice %s', (_, line, field) => {
+    const read = importLines(withLine(line), nothing);
+    expect(read).toMatchObject({ ok: false, refused: [{ line: 2, problems: [{ field, message: 'stands twice' }] }] });
+  });
+  it('has a field of its header twice', () => {
+    const read = importLines(good.replace('"count":2', '"count":5,"count":2'), nothing);
+    expect(read).toMatchObject({ ok: false, refused: [{ line: 1, problems: [{ field: 'count' }] }] });
+  });
+  it.each([
+    ['known', json.replace('leaves', 'x'.repeat(MOST_LINE_SIGNS))],
+    ['to be sealed', strange.replace('"phase":1.0', `"phase":"${'x'.repeat(MOST_LINE_SIGNS)}"`)],
+  ])('has an entry longer than any line may be: %s', (_, line) => {
+    const read = importLines(withLine(line), nothing);
+    const allowed = 'a line of at most 4 million characters';
+    expect(read).toMatchObject({ ok: false, refused: [{ line: 2, problems: [{ message: 'is too long', allowed }] }] });
+    expect(JSON.stringify(read).length).toBeLessThan(1000);
+    expect(readLine(line).state).toBe('damaged');
+  });
+  it('is refused for each of many lines, and tells the first of them', () => {
+    const read = importLines(`${exportLines([])}${'{}\n'.repeat(5000)}`, nothing);
+    expect(read.ok || [read.refusedCount, read.refused.length, read.refused[0]?.line]).toEqual([5000, 200, 2]);
   });
   it('holds a photo that is no picture or not whole', () => {
     const photo = (line: object) => `${exportLines([]).replace('"photos":0', '"photos":1')}${JSON.stringify(line)}`;

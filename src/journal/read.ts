@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { id, text, whole } from './bounds.ts';
 import { type Entry, type Envelope, isWithdrawal, type Sealed } from './entry.ts';
 import { type Kind, type KindTable, kinds } from './kinds/index.ts';
+import { readText, tooLong } from './line-text.ts';
 import { isOn } from './moment.ts';
 import { type Problem, problemsOf, says } from './problem.ts';
 
@@ -72,14 +73,10 @@ export function readEntry(value: unknown, line?: string, table: KindTable = kind
 
 /** Reads one line of a file as an entry. */
 export function readLine(line: string, table: KindTable = kinds): Reading {
-  let value: unknown;
-  try {
-    value = JSON.parse(line);
-  } catch {
-    const allowed = 'one whole JSON object on a line';
-    return { state: 'damaged', problems: [{ field: 'line', value: line, message: 'is no JSON', allowed }] };
-  }
-  return readEntry(value, line, table);
+  const long = tooLong(line);
+  if (long !== undefined) return { state: 'damaged', problems: [long] };
+  const read = readText(line);
+  return read.ok ? readEntry(read.value, line, table) : { state: 'damaged', problems: [read.problem] };
 }
 
 /** A sealed entry that this program has learnt to read since it was kept; otherwise as it is. */

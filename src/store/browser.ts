@@ -5,11 +5,12 @@
 import type { Kept } from '#journal/entry.ts';
 import { catchUp, countWrite, dropCopy, openCopy, restore } from './copy.ts';
 import { failureOf } from './failure.ts';
-import { checked, isNew } from './gate.ts';
+import { isNewPhoto } from './gate.ts';
 import { addKept, PACK_SIZE, type ReadRow } from './packs.ts';
-import { forgetPlot, keptUnder, pack } from './rows.ts';
+import { addFresh, forgetPlot, pack } from './rows.ts';
 import { type Since, type Store, StoreFailure } from './store.ts';
 import { type Database, openTables, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
+import { markedPhotos, sweep, takingIn } from './taking-in.ts';
 
 export const STORE_VERSION = 1;
 const NAME = 'tilthwright';
@@ -46,7 +47,7 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
   };
   // Inside a promise: where nothing may be kept, some browsers throw before there is a request.
   const opening = Promise.resolve().then(() =>
-    bothPlaces(openTables({ ...openAs, factory: indexedDB }), openCopy(name, version)),
+    bothPlaces(name, openTables({ ...openAs, factory: indexedDB }), openCopy(name, version)),
   );
   const opened = opening.then(
     ({ db, copy }): Opened => ({
@@ -74,11 +75,13 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
 
 /** Both places, the first filled from the second where it had lost all; where that fails neither stays open. */
 async function bothPlaces(
+  name: string,
   first: Promise<Database>,
   second: Promise<Database | undefined>,
 ): Promise<{ readonly db: Database; readonly copy: Database | undefined }> {
   try {
     const [db, copy] = [await first, await second];
+    for (const place of [db, copy]) if (place !== undefined) await sweep(place, name);
     if (copy !== undefined) await restore(db, copy);
     return { db, copy };
   } catch (cause) {
@@ -178,17 +181,7 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
   };
   return {
     async append(entries) {
-      const batch = [...checked(entries).values()];
-      const added = await write(RECORD, async (tx) => {
-        const here = await keptUnder(
-          tx,
-          batch.map(({ id }) => id),
-        );
-        const fresh = batch.filter((kept) => isNew(kept, here.get(kept.id)));
-        const table = tx.objectStore('entries');
-        await Promise.all(fresh.map((kept) => table.add({ id: kept.id, plot: kept.plot, kept })));
-        return fresh.length;
-      });
+      const added = await write(RECORD, (tx) => addFresh(tx, entries));
       if (added > 0) heard();
     },
     all: async () => (await guarded(() => readAfter(0))).entries,
@@ -209,11 +202,26 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
       }),
     putPhoto: (photo) =>
       write(['photos'], async (tx) => {
-        await tx.objectStore('photos').put(photo);
+        const table = tx.objectStore('photos');
+        if (isNewPhoto(photo, await table.get(photo.id))) await table.put(photo);
       }),
     getPhoto: (id) => guarded(() => db.get('photos', id)),
-    photoIds: () => guarded(() => db.getAllKeys('photos')),
-    allPhotos: () => guarded(() => db.getAll('photos')),
+    photoIds: () =>
+      guarded(async () => {
+        const [ids, marked] = await Promise.all([db.getAllKeys('photos'), markedPhotos(db)]);
+        return ids.filter((id) => !marked.has(id));
+      }),
+    async takeIn() {
+      const taking = await guarded(() => takingIn({ db, name, fresh: () => crypto.randomUUID(), write }));
+      return {
+        ...taking,
+        async keep(entries) {
+          const added = await taking.keep(entries);
+          if (added > 0) heard();
+          return added;
+        },
+      };
+    },
     watch(changed) {
       watchers.add(changed);
       return () => watchers.delete(changed);

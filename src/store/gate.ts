@@ -4,7 +4,8 @@
 import { isSealed, type Kept } from '#journal/entry.ts';
 import { readEntry, readLine } from '#journal/read.ts';
 import { sameContent } from '#journal/same.ts';
-import { StoreFailure } from './store.ts';
+import { samePicture } from './picture/picture.ts';
+import { type Photo, StoreFailure } from './store.ts';
 
 /**
  * The entries of a batch, each id once.
@@ -29,6 +30,16 @@ export function isNew(kept: Kept, here: Kept | undefined): boolean {
   if (here === undefined) return true;
   if (sameContent(here, kept)) return false;
   throw new StoreFailure('different', `append: ${kept.id} is kept with another content`, { entry: kept.id });
+}
+
+/**
+ * Whether a photo is not here yet.
+ * @throws StoreFailure different, where its id is here with another picture
+ */
+export function isNewPhoto(photo: Photo, here: Photo | undefined): boolean {
+  if (here === undefined) return true;
+  if (samePicture(here, photo)) return false;
+  throw new StoreFailure('different', `photo: ${photo.id} is kept with another picture`, { entry: photo.id });
 }
 
 function readable(kept: Kept): boolean {

@@ -2,7 +2,7 @@
 // be written to a file. It forgets everything when it is let go of, and whoever uses it must say so.
 
 import type { Kept } from '#journal/entry.ts';
-import { checked, isNew } from './gate.ts';
+import { checked, isNew, isNewPhoto } from './gate.ts';
 import { photoOf } from './photos.ts';
 import { type Photo, type Store, StoreFailure } from './store.ts';
 
@@ -21,17 +21,18 @@ export function memoryStore(): Store {
   const tell = () => {
     for (const changed of watchers) changed();
   };
+  const append = async (entries: readonly Kept[]) => {
+    ready();
+    const fresh = [...checked(entries).values()].filter((kept) => isNew(kept, byId.get(kept.id)));
+    // Copied before anything is kept: what cannot be copied must leave nothing behind.
+    for (const kept of structuredClone(fresh)) {
+      rows.push({ seq: ++seq, kept });
+      byId.set(kept.id, kept);
+    }
+    if (fresh.length > 0) tell();
+  };
   return {
-    async append(entries) {
-      ready();
-      const fresh = [...checked(entries).values()].filter((kept) => isNew(kept, byId.get(kept.id)));
-      // Copied before anything is kept: what cannot be copied must leave nothing behind.
-      for (const kept of structuredClone(fresh)) {
-        rows.push({ seq: ++seq, kept });
-        byId.set(kept.id, kept);
-      }
-      if (fresh.length > 0) tell();
-    },
+    append,
     async all() {
       ready();
       return structuredClone(rows.map(({ kept }) => kept));
@@ -67,7 +68,7 @@ export function memoryStore(): Store {
     },
     async putPhoto(photo) {
       ready();
-      photos.set(photo.id, structuredClone(photo));
+      if (isNewPhoto(photo, photos.get(photo.id))) photos.set(photo.id, structuredClone(photo));
     },
     async getPhoto(id) {
       ready();
@@ -77,9 +78,24 @@ export function memoryStore(): Store {
       ready();
       return [...photos.keys()].sort();
     },
-    async allPhotos() {
+    async takeIn() {
       ready();
-      return structuredClone([...photos.values()].sort((a, b) => (a.id < b.id ? -1 : 1)));
+      const put = new Map<string, Photo>();
+      return {
+        async putPhoto(photo) {
+          ready();
+          if (isNewPhoto(photo, put.get(photo.id) ?? photos.get(photo.id))) put.set(photo.id, structuredClone(photo));
+        },
+        async keep(entries) {
+          const before = rows.length;
+          await append(entries);
+          for (const [id, photo] of put) photos.set(id, photo);
+          return rows.length - before;
+        },
+        async drop() {
+          put.clear();
+        },
+      };
     },
     watch(changed) {
       watchers.add(changed);

@@ -1,5 +1,5 @@
-// Photos between a store and a file: bytes on one side, base64 on a line on the other. Shrinking a photo and taking its
-// place out of it is done before it gets here.
+// Photos between a store and a file: bytes on one side, base64 on a line on the other. What a photo may be, and that nothing
+// stands beside its picture, is looked at in picture/.
 
 import { isSealed, type Kept } from '#journal/entry.ts';
 import type { PhotoLine } from '#journal/lines.ts';
@@ -24,5 +24,8 @@ export function lineOfPhoto({ id, type, bytes }: Photo): PhotoLine {
 
 /** A photo from a checked line. */
 export function photoOfLine({ photo, type, base64 }: PhotoLine): Photo {
-  return { id: photo, type, bytes: Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0)) };
+  const signs = atob(base64);
+  const bytes = new Uint8Array(signs.length);
+  for (let i = 0; i < signs.length; i++) bytes[i] = signs.charCodeAt(i);
+  return { id: photo, type, bytes };
 }

@@ -2,6 +2,7 @@
 // removed from rows, packs and photos. When it is done, and what else is written with it, is browser.ts's affair.
 
 import type { Kept } from '#journal/entry.ts';
+import { checked, isNew } from './gate.ts';
 import { packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
 import { photoOf } from './photos.ts';
 import type { WriteTx } from './tables.ts';
@@ -25,6 +26,19 @@ export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<Re
     for (const { id, kept } of pack === undefined ? [] : rowsOf(pack)) if (wanted.has(id)) found.set(id, kept);
   }
   return found;
+}
+
+/** Adds the entries that are not here yet; tells how many. @throws StoreFailure unreadable or different */
+export async function addFresh(tx: WriteTx, entries: readonly Kept[]): Promise<number> {
+  const batch = [...checked(entries).values()];
+  const here = await keptUnder(
+    tx,
+    batch.map(({ id }) => id),
+  );
+  const fresh = batch.filter((kept) => isNew(kept, here.get(kept.id)));
+  const table = tx.objectStore('entries');
+  await Promise.all(fresh.map((kept) => table.add({ id: kept.id, plot: kept.plot, kept })));
+  return fresh.length;
 }
 
 /** Moves the oldest loose rows into packs. */

@@ -3,7 +3,7 @@
 
 import type { Kept } from '#journal/entry.ts';
 
-/** A photo, shrunk and stripped of its place before it gets here. */
+/** A photo: a whole picture of its type, without the place it was taken at. */
 export interface Photo {
   readonly id: string;
   readonly type: 'image/jpeg' | 'image/webp' | 'image/png';
@@ -34,14 +34,29 @@ export interface Store {
   getFact(name: string): Promise<unknown>;
   /** Keeps a fact; `undefined` removes it. */
   setFact(name: string, value: unknown): Promise<void>;
+  /**
+   * Keeps a photo. The same picture again is nothing new.
+   * @throws StoreFailure different, where its id is here with another picture
+   */
   putPhoto(photo: Photo): Promise<void>;
   getPhoto(id: string): Promise<Photo | undefined>;
-  /** Ids of all photos kept. */
+  /** Ids of all photos kept, in order. They are read one by one: together they may not fit into memory. */
   photoIds(): Promise<readonly string[]>;
-  allPhotos(): Promise<readonly Photo[]>;
+  /** Begins to take in a file: its photos and entries are kept together or not at all. */
+  takeIn(): Promise<TakingIn>;
   /** Calls back after entries were kept or forgotten, here or in another tab. Returns what ends it. */
   watch(changed: () => void): () => void;
   close(): void;
+}
+
+/** A file being taken in. Until it is kept nothing of it counts; what is left of one that broke off is removed. */
+export interface TakingIn {
+  /** Puts a photo of the file. @throws StoreFailure different, where its id is here with another picture */
+  putPhoto(photo: Photo): Promise<void>;
+  /** Keeps the entries and every photo put, or nothing; tells how many entries are new. Ends the taking in. */
+  keep(entries: readonly Kept[]): Promise<number>;
+  /** Leaves nothing of the file. Ends the taking in. */
+  drop(): Promise<void>;
 }
 
 /**

@@ -3,8 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Entry, isSealed, type Kept } from '#journal/entry.ts';
+import { importLines } from '#journal/file-reader.ts';
 import { fold, type Plot } from '#journal/fold.ts';
-import { exportLines, importLines } from '#journal/lines.ts';
+import { exportLines } from '#journal/lines.ts';
 import { readLine } from '#journal/read.ts';
 import { kg, litres, meter, type Recorder, recorder } from '../scenarios/recorder.ts';
 

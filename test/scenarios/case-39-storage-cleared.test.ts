@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
-import { exportLines, importLines } from '#journal/lines.ts';
 import { unsavedElsewhere } from '#journal/unsaved.ts';
+import { takeInFile } from '#store/file-in.ts';
+import { recordFile } from '#store/file-out.ts';
 import { memoryStore } from '#store/memory.ts';
-import { lineOfPhoto, photoOfLine } from '#store/photos.ts';
 import type { Photo, Store } from '#store/store.ts';
+import { jpegOf } from './pictures.ts';
 import { kg, litres, meter, recorder } from './recorder.ts';
 
 const rake = recorder();
@@ -18,19 +19,19 @@ const look = rake.did('peg.looked', '2026-06-02', { batch: filled.id, acidity: m
 const photo: Photo = {
   id: rake.did('heap.looked', '2026-06-02', { heap: 'h', turned: true }).id,
   type: 'image/jpeg',
-  bytes: Uint8Array.from([255, 216, 255]),
+  bytes: jpegOf(),
 };
 const taken = rake.did('photo.taken', '2026-06-02', {
   photo: photo.id,
   of: look.id,
   type: photo.type,
-  bytes: 3,
+  bytes: photo.bytes.length,
   widthPx: 1,
   heightPx: 1,
 });
 
 async function fileOf(store: Store): Promise<string> {
-  return exportLines(await store.all(), (await store.allPhotos()).map(lineOfPhoto));
+  return (await recordFile(store, await store.all(), {})).text();
 }
 
 describe('a phone whose browser cleared its storage', () => {
@@ -43,10 +44,9 @@ describe('a phone whose browser cleared its storage', () => {
     await phone.forget();
     expect(await phone.all()).toEqual([]);
 
-    const read = importLines(file, () => undefined);
+    const read = await takeInFile(phone, { file: new Blob([file]), here: () => undefined });
     if (!read.ok) throw new Error('refused');
-    for (const line of read.photos) await phone.putPhoto(photoOfLine(line));
-    await phone.append(read.fresh);
+    await read.keep();
     expect(fold(await phone.all())).toEqual(before);
     expect(await phone.getPhoto(photo.id)).toEqual(photo);
     expect(await fileOf(phone)).toBe(file);

@@ -2,8 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { judgeBatch } from '#engine/souring/judge.ts';
+import { importLines } from '#journal/file-reader.ts';
 import { fold, type Plot } from '#journal/fold.ts';
-import { exportLines, importLines } from '#journal/lines.ts';
+import { exportLines } from '#journal/lines.ts';
 import { looksForJudge } from '#journal/parts/batch.ts';
 import { readEntry } from '#journal/read.ts';
 import { DEMO_FIRST_DAY, DEMO_LAST_DAY, DEMO_PLOT, DEMO_TODAY, gardenEntries } from '#tasks/demo/garden.ts';

@@ -4,8 +4,9 @@
 import { describe, expect, it } from 'vitest';
 import { recorder } from '../../../test/scenarios/recorder.ts';
 import { isSealed } from '../entry.ts';
+import { importLines } from '../file-reader.ts';
 import { fold } from '../fold.ts';
-import { exportLines, importLines } from '../lines.ts';
+import { exportLines } from '../lines.ts';
 import { readEntry, readLine } from '../read.ts';
 import { newestBody } from '../upgrade.ts';
 import { bedFedV1 } from './beds.ts';

@@ -150,11 +150,7 @@ function recordOf(given: Given, dispose: () => void) {
       await append(fresh);
       return fresh;
     },
-    /** Entries from a file or another tab. */
-    async take(fresh: readonly Kept[]): Promise<void> {
-      await append(fresh);
-    },
-    /** Entries another tab has already made durable. */
+    /** Entries that are durable already: another tab kept them, or they came with a file. */
     hear(fresh: readonly Kept[]) {
       readyToFold()
         .then(() => show(fresh))

@@ -2,22 +2,23 @@
 // sheet failed: it asks nothing of the plot's meaning.
 
 import type { Kept } from '#journal/entry.ts';
-import { exportLines } from '#journal/lines.ts';
-import type { Photo } from '#store/store.ts';
-import { photoLine } from './photo-text.ts';
+import type { Watched } from '#store/file-in.ts';
+import { recordFile } from '#store/file-out.ts';
+import type { Store } from '#store/store.ts';
 
-export interface ToFile {
+export interface ToFile extends Watched {
+  readonly store: Store;
   readonly entries: readonly Kept[];
-  readonly photos: readonly Photo[];
   /** The file's name. */
   readonly name: string;
 }
 
 /** Hands the file over; whether it arrived where the grower wants it, a page cannot know. */
-export function makeFile({ entries, photos, name }: ToFile): void {
-  const text = exportLines(entries, photos.map(photoLine));
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/jsonl' }));
+export async function makeFile({ store, entries, name, ...watched }: ToFile): Promise<void> {
+  const file = await recordFile(store, entries, watched);
+  const address = URL.createObjectURL(file);
   const link = Object.assign(document.createElement('a'), { href: address, download: name });
   link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  // Let go of late: a browser may ask where to put it before it reads it.
+  setTimeout(() => URL.revokeObjectURL(address), 30 * 60_000);
 }
