@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { version } from '#engine/tables/version.ts';
 import { kg, litres, recorder } from '../../test/scenarios/recorder.ts';
 import type { Kept } from './entry.ts';
 import { importLines } from './file-reader.ts';
@@ -26,6 +27,17 @@ describe('a file of the record', () => {
   it('begins with a header that names format, version, plot and count', () => {
     const [header = ''] = exportLines([lot, filled]).split('\n');
     expect(JSON.parse(header)).toMatchObject({ format: 'tilthwright-journal', v: 1, plot: 'sedge-corner', count: 2 });
+  });
+  it('names the tables and formulas of the program that made it, and is read whatever it names', async () => {
+    const [header = '', ...rest] = exportLines([lot]).split('\n');
+    expect(JSON.parse(header)).toMatchObject({ tables: version.tables, model: version.model });
+    for (const odd of [
+      { tables: undefined, model: undefined },
+      { tables: 'none', model: -1 },
+    ]) {
+      const file = [JSON.stringify({ ...JSON.parse(header), ...odd }), ...rest].join('\n');
+      expect((await taken(importLines(file, nothing))).fresh).toEqual([lot]);
+    }
   });
   it('comes back whole', async () => {
     const read = await taken(importLines(exportLines([filled, lot]), nothing));

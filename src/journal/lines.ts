@@ -4,6 +4,7 @@
 // part by part, is the store's work.
 
 import * as z from 'zod/mini';
+import { type Version, version } from '#engine/tables/version.ts';
 import { fields, id, listOf, oneOf, text, whole } from './bounds.ts';
 import { isSealed, type Kept } from './entry.ts';
 import { type Problem, says } from './problem.ts';
@@ -25,6 +26,9 @@ export interface Header {
   readonly plot: string | null;
   readonly count: number;
   readonly photos: number;
+  /** Tables and formulas of the program that made the file: for whoever reads it, and never asked for on the way in. */
+  readonly tables?: Version['tables'];
+  readonly model?: Version['model'];
 }
 
 /** A photo as a line carries it. */
@@ -65,7 +69,7 @@ export function* recordLines(entries: readonly Kept[], photos: number): Generato
   const byId = [...new Map(entries.map((kept) => [kept.id, kept])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const plots = [...new Set(byId.map(({ plot }) => plot))].sort();
   const plot = plots.length === 1 ? (plots[0] ?? null) : null;
-  const header: Header = { format: FORMAT, v: FORMAT_VERSION, plot, plots, count: byId.length, photos };
+  const header: Header = { format: FORMAT, v: FORMAT_VERSION, plot, plots, count: byId.length, photos, ...version };
   yield JSON.stringify(header);
   for (const kept of byId) yield isSealed(kept) ? kept.line : JSON.stringify(kept);
 }

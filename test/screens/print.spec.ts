@@ -4,6 +4,8 @@
 import { execFileSync } from 'node:child_process';
 import { expect, type Page, test } from '@playwright/test';
 import readQr from 'jsqr';
+import { version } from '#engine/tables/version.ts';
+import { madeWith } from '#words/en/version.ts';
 import { findPdftotext } from '../../scripts/programs.mjs';
 
 const PX_PER_MM = 96 / 25.4;
@@ -11,7 +13,7 @@ const POINTS_PER_MM = 72 / 25.4;
 
 test.use({ viewport: { width: 1000, height: 1200 }, deviceScaleFactor: 3 });
 
-async function openPrint(page: Page, which: 'tags' | 'can' | 'shed'): Promise<void> {
+async function openPrint(page: Page, which: 'tags' | 'can' | 'shed' | 'cress'): Promise<void> {
   await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
   await page.emulateMedia({ media: 'screen' });
   await page.goto(`/print/${which}`);
@@ -95,6 +97,21 @@ test('the text of each print reads back from its PDF', async ({ page }) => {
   await openPrint(page, 'shed');
   const shed = await textOfPrint(page);
   for (const word of ['Gate', 'Tunnel', 'Pick', 'Cook', '15']) expect(shed).toContain(word);
+});
+
+test('every print, and a sheet on paper, names the tables and the formulas in its small print', async ({ page }) => {
+  const small = madeWith(version).replaceAll('\u00a0', ' ');
+  for (const which of ['tags', 'can', 'shed', 'cress'] as const) {
+    await openPrint(page, which);
+    await expect(page.locator('.made-with').first()).toBeVisible();
+    expect(await textOfPrint(page)).toContain(small);
+  }
+  await page.emulateMedia({ media: 'screen' });
+  await page.goto('/pick');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expect(page.locator('.made-with')).toBeHidden();
+  await page.emulateMedia({ media: 'print' });
+  expect(await textOfPrint(page)).toContain(small);
 });
 
 test('the can card: one A6 page with three cans and nothing to touch', async ({ page }) => {

@@ -5,6 +5,7 @@ import { A } from '@solidjs/router';
 import { createEffect, For, type JSX, Show } from 'solid-js';
 import { app, type Stretch, stretches } from '#words/en/app.ts';
 import { CautionPlaces, cautionPlaces } from '../parts/caution-places.ts';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useRecord } from './context.tsx';
 import { factsKept } from './device.ts';
@@ -51,6 +52,9 @@ export function Sheet(props: SheetProps) {
           {app.takeNewer}
         </button>
       </Show>
+      <div class="paper-only">
+        <MadeWith />
+      </div>
       <footer class="title-block">
         <span>{props.number}</span>
         <span>{record.isDemo ? app.demo : (record.plot().facts.name ?? app.own)}</span>

@@ -8,6 +8,7 @@ import { app, sayDate } from '#words/en/app.ts';
 import { beanCard, beans } from '#words/en/scraps-stock.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PrintFrame } from './frame.tsx';
 import '../styles/scraps.css';
 
@@ -74,6 +75,7 @@ export function BeanPrint() {
               <span>{beanCard.leavesOnC}</span>
             </p>
             <p class="bean-note">{card().source}</p>
+            <MadeWith />
             <footer class="title-block">
               <span>A5</span>
               <span>{record.isDemo ? app.demo : (record.plot().facts.name ?? app.own)}</span>

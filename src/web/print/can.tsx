@@ -6,6 +6,7 @@ import { app } from '#words/en/app.ts';
 import { canCard, print, ratioSaid } from '#words/en/print.ts';
 import { useRecord } from '../app/context.tsx';
 import { TagJug } from '../drawings/tag-jug.tsx';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PrintFrame } from './frame.tsx';
 
 export function CanPrint() {
@@ -54,6 +55,7 @@ export function CanPrint() {
         </table>
         <p>{canCard.soil}</p>
         <Show when={canCard.raw(card().rawBeds)}>{(sentence) => <p>{sentence()}</p>}</Show>
+        <MadeWith />
         <footer class="title-block">
           <span>A6</span>
           <span>{record.isDemo ? app.demo : (record.plot().facts.name ?? app.own)}</span>

@@ -6,6 +6,7 @@ import { app } from '#words/en/app.ts';
 import { cressForm as words } from '#words/en/cress.ts';
 import { germinationCard } from '#words/en/spray.ts';
 import { useRecord } from '../app/context.tsx';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PrintFrame } from './frame.tsx';
 
 export function CressPrint() {
@@ -45,6 +46,7 @@ export function CressPrint() {
             </For>
           </tbody>
         </table>
+        <MadeWith />
         <footer class="title-block">
           <span>A5</span>
           <span>{record.isDemo ? app.demo : (record.plot().facts.name ?? app.own)}</span>

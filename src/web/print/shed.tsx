@@ -7,6 +7,7 @@ import { app } from '#words/en/app.ts';
 import { print, shedSheet } from '#words/en/print.ts';
 import { useRecord } from '../app/context.tsx';
 import { StateMark } from '../drawings/state-mark.tsx';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PrintFrame } from './frame.tsx';
 
 const PENCIL_LINES = 9;
@@ -50,6 +51,7 @@ export function ShedPrint() {
           </Show>
           <span>{shedSheet.notADrink}</span>
         </p>
+        <MadeWith />
         <footer class="title-block">
           <span>A4</span>
           <span>{record.isDemo ? app.demo : (sheet().name ?? app.own)}</span>

@@ -8,6 +8,7 @@ import { print, tagLines } from '#words/en/print.ts';
 import { useRecord } from '../app/context.tsx';
 import { TagDigits } from '../drawings/tag-digits.tsx';
 import { TagQr } from '../drawings/tag-qr.tsx';
+import { MadeWith } from '../parts/made-with.tsx';
 import { PrintFrame } from './frame.tsx';
 
 const QR_MM = 18.5;
@@ -31,6 +32,7 @@ function OneTag(props: { readonly tag: Tag; readonly isDemo: boolean }) {
   const peg = () => String(props.tag.peg);
   return (
     <article class="tag">
+      <MadeWith />
       <div class="tag-top">
         <div class="tag-number">
           <TagDigits number={peg()} label={print.pegNumber(props.tag.peg)} mostMm={NUMBER_MOST_MM} />
