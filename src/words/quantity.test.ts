@@ -12,10 +12,10 @@ function said(typed: string, wanted: Wanted): string {
 }
 
 describe('what is said of an amount that cannot be read', () => {
-  it('gives both ways to write an ambiguous comma', () => {
-    expect(said('1,500 g', { dimension: 'mass' })).toBe(
-      'can be read in two ways: the comma may mark a decimal or thousands; allowed: 1.5 g or 1500 g',
-    );
+  it('gives both ways to write a figure that two styles read differently', () => {
+    const message = 'can be read in two ways: the mark may stand before decimals or thousands';
+    expect(said('1,500 g', { dimension: 'mass' })).toBe(`${message}; allowed: 1500 g or 1.5 g`);
+    expect(said('12.345 kg', { dimension: 'mass' })).toBe(`${message}; allowed: 12345 kg or 12.3450 kg`);
   });
 
   it('names the unit, the range or the form that would do', () => {

@@ -1,7 +1,8 @@
 // What to say about an amount or a dilution as typed: what is wrong, what would do, and the one question
 // that settles it. The reading itself stands in engine/quantity; nothing is decided here.
 
-import type { Ask } from '#engine/quantity/ask.ts';
+import type { Ask, StyleChoice } from '#engine/quantity/ask.ts';
+import { plainFigure } from '#engine/quantity/number.ts';
 import type { AmountProblem, ParsedAmount } from '#engine/quantity/parse.ts';
 import type { ParsedRatio, Ratio, RatioProblemCode } from '#engine/quantity/ratio.ts';
 import { ratioVolumes } from '#engine/quantity/ratio.ts';
@@ -65,8 +66,8 @@ function amountMessage(problem: AmountProblem): string {
       return 'is empty';
     case 'not-a-number':
       return 'does not begin with a number';
-    case 'ambiguous-comma':
-      return 'can be read in two ways: the comma may mark a decimal or thousands';
+    case 'ambiguous-mark':
+      return 'can be read in two ways: the mark may stand before decimals or thousands';
     case 'unclear-number':
       return 'is not one clear amount';
     case 'negative':
@@ -96,7 +97,6 @@ function amountMessage(problem: AmountProblem): string {
 
 function amountAllowed(problem: AmountProblem): string {
   const { dimension, least, most } = problem.allowed;
-  if (problem.message === 'ambiguous-comma') return commaChoices(problem.value);
   if (problem.message === 'wrong-dimension' && dimension === 'volume' && /oz|ounce/i.test(problem.unit ?? ''))
     return `${WANTED.volume}; a fluid ounce is written fl oz`;
   if (problem.message === 'too-large' || problem.message === 'too-small') {
@@ -106,20 +106,24 @@ function amountAllowed(problem: AmountProblem): string {
   return WANTED[dimension];
 }
 
-/** "1,500 g": the two ways to write what was meant. */
-function commaChoices(typed: string): string {
-  const found = /(\d+),(\d{3})/.exec(typed);
-  const [all = '', whole = '', rest = ''] = found ?? [];
-  const decimal = `${whole}.${rest}`.replace(/\.?0+$/, '');
-  return `${typed.replace(all, decimal).trim()} or ${typed.replace(all, whole + rest).trim()}`;
-}
-
 /** The one question that settles an amount, each choice with what it holds. */
 export function sayAsk(ask: Ask): string {
   if (ask.kind === 'product') return 'name the product, or give a mass';
+  if (ask.kind === 'style') return ask.choices.map(({ value }) => writtenOut(value, ask.behind)).join(' or ');
   const measure = MEASURE[ask.measure] ?? ask.measure;
   const choices = ask.choices.map(({ country, mL }) => `${COUNTRY[country]} (${millilitres(mL)})`);
   return `which ${measure}: ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}`;
+}
+
+/** A figure that every style reads alike, with the unit that was typed: "1250 g", "1.25 g". */
+function writtenOut(value: number, behind: string): string {
+  return `${plainFigure(value)}${behind === '' ? '' : '\u00a0'}${behind}`;
+}
+
+/** One reading of a figure that can be read in two ways, for a button. */
+export function sayStyleChoice({ value }: StyleChoice, behind: string): string {
+  const size = value >= 1000 ? 'a thousand or more' : `less than ${Math.floor(value) + 1}`;
+  return `Read as ${writtenOut(value, behind)}, ${size}`;
 }
 
 /** Tenths below 1 L, as a cook's measures are told apart. */
@@ -135,11 +139,13 @@ export function saySpoons(measured: SpoonMeasured, spoon: SpoonCountry): string 
   return `${measured.text} ${noun} (${COUNTRY[spoon]}), ${error}`;
 }
 
+const PLAIN_FIGURES = 'figures without a mark before thousands, such as 1 in 1250 or 1 in 1.25';
 const RATIO_WANTED = 'such as 1 in 200, 1 to 40 or 0.5 %';
 const RATIO_MESSAGE: Readonly<Record<RatioProblemCode, string>> = {
   empty: 'is empty',
   'not-a-ratio': 'is not a dilution that can be read',
   'not-positive': 'holds a figure that is not more than 0',
+  'ambiguous-mark': 'can be read in two ways: the mark may stand before decimals or thousands',
   reversed: 'has more concentrate than mixture',
   'too-large': 'is thinner than can be believed',
 };
@@ -148,6 +154,7 @@ const RATIO_MESSAGE: Readonly<Record<RatioProblemCode, string>> = {
 export function sayRatioProblem(failed: Extract<ParsedRatio, { readonly ok: false }>): Said {
   const { message, allowed } = failed.problem;
   if (message === 'too-large') return { message: RATIO_MESSAGE[message], allowed: `up to 1 in ${allowed.most}` };
+  if (message === 'ambiguous-mark') return { message: RATIO_MESSAGE[message], allowed: PLAIN_FIGURES };
   if (message === 'reversed')
     return { message: RATIO_MESSAGE[message], allowed: `the concentrate first, ${RATIO_WANTED}` };
   return { message: RATIO_MESSAGE[message], allowed: RATIO_WANTED };

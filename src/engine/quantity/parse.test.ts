@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { writtenPlainly } from './number.ts';
 import { type AmountProblemCode, parseAmount, type Wanted } from './parse.ts';
 import { range } from './range.ts';
 
@@ -34,7 +35,17 @@ describe('an amount as growers write it', () => {
     ['1,500.5 g', 1.5005],
     ['1.500,5 g', 1.5005],
     ['0,500 kg', 0.5],
-    ['1.500 kg', 1.5],
+    ['01.500 kg', 1.5],
+    ['0.250 kg', 0.25],
+    ['12,50 kg', 12.5],
+    ['1250 g', 1.25],
+    ['1 250 g', 1.25],
+    ['1\u202f250 g', 1.25],
+    ['1 250,5 g', 1.2505],
+    ['1250.375 g', 1.250375],
+    ['1,2345 kg', 1.2345],
+    ['1.250.000 mg', 1.25],
+    ['1,250,000 mg', 1.25],
     ['1 1/2 kilos', 1.5],
     ['1-1/2 kg', 1.5],
     ['3/4 lb', 0.75 * 0.45359237],
@@ -99,11 +110,15 @@ describe('an amount that cannot be read', () => {
     ['some', mass, 'not-a-number'],
     ['NaN kg', mass, 'not-a-number'],
     ['Infinity kg', mass, 'not-a-number'],
-    ['1,500 g', mass, 'ambiguous-comma'],
-    ['12,345 g', mass, 'ambiguous-comma'],
+    ['1,500 g', mass, 'ambiguous-mark'],
+    ['12,345 g', mass, 'ambiguous-mark'],
+    ['1.500 kg', mass, 'ambiguous-mark'],
+    ['5 lb 1,250 oz', mass, 'ambiguous-mark'],
+    ['1 250 30 g', mass, 'unclear-number'],
+    ['0 250 g', mass, 'unclear-number'],
+    ['1,250.500,5 g', mass, 'unclear-number'],
     ['1.2.3 kg', mass, 'unclear-number'],
     ['1e3 g', mass, 'unclear-number'],
-    ['1 500 g', mass, 'unclear-number'],
     ['2-3 kg', mass, 'unclear-number'],
     ['2–3 kg', mass, 'unclear-number'],
     ['1:200 kg', mass, 'unclear-number'],
@@ -138,12 +153,52 @@ describe('an amount that cannot be read', () => {
     });
   }
 
+  it.each([
+    ['1,250 g', 'point', 1.25],
+    ['1,250 g', 'comma', 0.00125],
+    ['1.250 g', 'comma', 1.25],
+    ['1.250 g', 'point', 0.00125],
+    // What every style reads alike stays so, whatever was decided.
+    ['1.5 g', 'comma', 0.0015],
+    ['1,5 g', 'point', 0.0015],
+    ['1,500.5 g', 'comma', 1.5005],
+  ] as const)('"%s" with a decimal %s is %d kg', (typed, style, kg) => {
+    expect(value(typed, { ...mass, style })).toBeCloseTo(kg, 12);
+  });
+
+  it('asks which mark stands before the decimals, and shows what each gives', () => {
+    const read = parseAmount('1.250 kg', mass);
+    expect(read).toMatchObject({
+      ok: false,
+      ask: {
+        kind: 'style',
+        written: '1.250',
+        behind: 'kg',
+        choices: [
+          { style: 'comma', value: 1250 },
+          { style: 'point', value: 1.25 },
+        ],
+      },
+    });
+  });
+
+  it.each([
+    ['1,250 g', 'point', '1250 g'],
+    ['1,250 g', 'comma', '1.25 g'],
+    ['12.345 kg', 'point', '12.3450 kg'],
+    ['5 lb 1,250 oz', 'comma', '5 lb 1.25 oz'],
+    ['1,250,000 mg', 'comma', '1,250,000 mg'],
+  ] as const)('writes "%s" as a decimal %s reads it, so that nobody asks again: "%s"', (typed, style, plainly) => {
+    expect(writtenPlainly(typed, style)).toBe(plainly);
+    expect(value(plainly, mass)).toBe(value(typed, { ...mass, style }));
+  });
+
   it('asks whose gallon, and shows each in mL', () => {
     const read = parseAmount('3 pints', volume);
     if (read.ok) throw new Error('a pint without a country was read');
     expect(read.problem.message).toBe('country-needed');
     expect(read.ask?.kind).toBe('gallon');
-    expect(read.ask?.choices.map(({ mL }) => Math.round(mL))).toEqual([473, 568]);
+    expect(read.ask?.kind === 'gallon' && read.ask.choices.map(({ mL }) => Math.round(mL))).toEqual([473, 568]);
   });
 
   it('tells a negative or empty amount before it asks about the spoon', () => {

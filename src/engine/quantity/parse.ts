@@ -1,9 +1,9 @@
 // Reads an amount as a grower writes it ("5 lb 4 oz", "1½ cups", "1,5 L") into SI, and keeps it as typed.
-// It never guesses: a gallon or spoon without a country, a comma that may be a thousands mark, a volume
+// It never guesses: a gallon or spoon without a country, a mark that may stand before thousands, a volume
 // where a mass is wanted are answered with a problem and, where one question settles it, with that question.
 // Figures are read in number.ts, unit names in names.ts; the sentences stand in words/quantity.ts.
 
-import { type Ask, askCountry, type Countries, settledUnit } from './ask.ts';
+import { type Ask, askCountry, askStyle, type Countries, settledUnit } from './ask.ts';
 import { massFromVolume } from './bulk.ts';
 import { type Named, unitNamed } from './names.ts';
 import { plainText, readFigure } from './number.ts';
@@ -22,7 +22,7 @@ export interface Wanted extends Countries {
 export type AmountProblemCode =
   | 'empty'
   | 'not-a-number'
-  | 'ambiguous-comma'
+  | 'ambiguous-mark'
   | 'unclear-number'
   | 'negative'
   | 'zero'
@@ -123,7 +123,11 @@ function readTerms(text: string, wanted: Wanted): { terms: readonly Term[]; ques
   const terms: Term[] = [];
   let question: Refusal | undefined;
   while (rest !== '') {
-    const figure = readFigure(rest);
+    const figure = readFigure(rest, wanted.style);
+    if (!figure.ok && figure.why === 'ambiguous-mark') {
+      const ask = askStyle(figure.readings, unitText(figure.rest).trim());
+      return { code: figure.why, ask };
+    }
     if (!figure.ok) return { code: terms.length > 0 ? 'unclear-number' : figure.why };
     const written = unitText(figure.rest);
     const behind = figure.rest.slice(written.length);

@@ -2,7 +2,7 @@
 // a printed page, and one part to ten of water to many who type it; 10 % apart at 1:10, 2-fold at 1:1.
 // A typed colon is therefore asked, with both volumes shown, and the choice is kept as volumes.
 
-import { plainText } from './number.ts';
+import { plainText, readFigure } from './number.ts';
 
 /** "in" = parts of the whole mixture; "to" = parts of water added to one part of concentrate. */
 export type RatioReading = 'in' | 'to';
@@ -13,7 +13,7 @@ export interface Ratio {
   readonly reading: RatioReading;
 }
 
-export type RatioProblemCode = 'empty' | 'not-a-ratio' | 'not-positive' | 'reversed' | 'too-large';
+export type RatioProblemCode = 'empty' | 'not-a-ratio' | 'not-positive' | 'ambiguous-mark' | 'reversed' | 'too-large';
 
 export type ParsedRatio =
   | { readonly ok: true; readonly clear: true; readonly ratio: Ratio; readonly asTyped: string }
@@ -31,7 +31,7 @@ export type ParsedRatio =
 /** Weakest and strongest dilution believed: 1 in 1 is undiluted. @our-caution */
 export const BELIEVED_N = { least: 1, most: 10_000 } as const;
 
-const FIGURE = String.raw`(\d+(?:\.\d+|,\d{1,2})?)`;
+const FIGURE = String.raw`(\d+(?:[.,]\d+)?)`;
 const FORMS: readonly (readonly [RegExp, RatioReading | 'either'])[] = [
   [new RegExp(`^${FIGURE} *in *${FIGURE}$`, 'i'), 'in'],
   [new RegExp(`^${FIGURE} *to *${FIGURE}$`, 'i'), 'to'],
@@ -55,12 +55,22 @@ export function parseRatio(typed: string, from: { readonly printed: boolean } = 
   if (text === '') return fail('empty');
   if (text.startsWith('-')) return fail('not-positive');
   const percent = PERCENT.exec(text);
-  if (percent) return answer(100 / figure(percent[1]), 'in');
+  if (percent) return read(percent, ([share = 0]) => 100 / share, 'in');
   for (const [form, reading] of FORMS) {
     const found = form.exec(text);
-    if (found) return answer(figure(found[2]) / figure(found[1]), reading);
+    if (found) return read(found, ([first = 0, second = 0]) => second / first, reading);
   }
   return fail('not-a-ratio');
+
+  function read(
+    [, ...written]: readonly string[],
+    nOf: (values: readonly number[]) => number,
+    reading: RatioReading | 'either',
+  ): ParsedRatio {
+    const figures = written.map((one) => readFigure(one));
+    if (figures.some((one) => !one.ok && one.why === 'ambiguous-mark')) return fail('ambiguous-mark');
+    return answer(nOf(figures.map((one) => (one.ok ? one.value : Number.NaN))), reading);
+  }
 
   function answer(n: number, reading: RatioReading | 'either'): ParsedRatio {
     if (!(n > 0) || !Number.isFinite(n)) return fail('not-positive');
@@ -74,10 +84,6 @@ export function parseRatio(typed: string, from: { readonly printed: boolean } = 
     ] as const;
     return { ok: true, clear: false, readings, asTyped: typed };
   }
-}
-
-function figure(written: string | undefined): number {
-  return Number((written ?? '').replace(',', '.'));
 }
 
 /**
