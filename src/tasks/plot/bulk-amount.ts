@@ -1,12 +1,13 @@
 // An amount of loose stuff as a grower tells it: by barrows or buckets with the litres one holds, by weight or by volume.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import { readFigure } from '#engine/quantity/number.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { heapForms } from '#words/en/heap-sheet.ts';
 import { form as words } from '#words/en/plot.ts';
 import { sayAmountProblem } from '#words/quantity.ts';
-import type { Countries, FieldTrouble } from './form.ts';
+import type { FieldTrouble } from './form.ts';
 
 export type BulkAmount = Body<'heap.fed'>['ingredients'][number]['amount'];
 export type Read<T> = { readonly value: T } | { readonly trouble: FieldTrouble };

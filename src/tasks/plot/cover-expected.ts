@@ -2,12 +2,13 @@
 // As typed on the sheet of the cover, and as sources of it beside what lies there already.
 
 import type { CoverSource } from '#engine/ground/cover/input.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { material } from '#engine/tables/index.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { dressingSupply } from '../ledger-supply.ts';
 import { readBulk } from './bulk-amount.ts';
 import { bulkOf, COFFEE, layerOf, MULCHES, perKgOf, unitOf } from './cover-sources.ts';
-import type { Countries, FieldTrouble, Troubles } from './form.ts';
+import type { FieldTrouble, Troubles } from './form.ts';
 
 /** Crops grown to be cut and laid or dug in where they stand: their nitrogen comes out of the air. */
 const LEGUMES: readonly string[] = ['legume-tops'];

@@ -2,13 +2,14 @@
 // or the label. What the stock offers for a dressing is told here too; a lot that its slip keeps back is not offered.
 
 import { phosphorusPercent, potassiumPercent } from '#engine/ground/oxides.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { readFigure } from '#engine/quantity/number.ts';
 import { materials } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { dressForm, productForm } from '#words/en/ground-forms.ts';
 import { type BulkHabits, readBulk } from './bulk-amount.ts';
-import { type Asked, type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
+import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { heapsOf } from './heap.ts';
 import { LEAST_KG, nameOf } from './kept-out.ts';
 

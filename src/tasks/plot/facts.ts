@@ -2,6 +2,7 @@
 // order with their measures, the vessels with their fill line. Each form gives the body of one entry, which tells only
 // what changed; what a fact forbids is judged by the rules.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import { bottleProfileRules } from '#engine/rules/profile.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -13,7 +14,7 @@ import { form as words } from '#words/en/plot.ts';
 import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
 import { potDiameterM } from './bed-area.ts';
 import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
-import { type Asked, type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
+import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { passedOverOn } from './passed-over.ts';
 import { profileOf } from './profile.ts';
 
@@ -171,8 +172,8 @@ export function readKeyholder(typed: Typed, plot: Plot, tag: string | undefined)
 }
 
 /** Whose gallon and spoon a keyholder of the plot means; undefined where it must be asked. */
-export function countriesOf(plot: Plot, tag: string): Countries {
-  const { gallon, spoon } = (plot.facts.keyholders ?? []).find((one) => one.tag === tag) ?? {};
+export function countriesOf({ facts }: Pick<Plot, 'facts'>, tag: string): Countries {
+  const { gallon, spoon } = (facts.keyholders ?? []).find((one) => one.tag === tag) ?? {};
   return { gallon: gallon === 'uk' ? 'imperial' : gallon, spoon };
 }
 

@@ -2,9 +2,10 @@
 // an entry, every problem at its field at once. Amounts keep what was typed beside what was read. The facts' forms are
 // in facts.ts, those of corrections in record.ts.
 
-import type { Ask as AmountAsk } from '#engine/quantity/ask.ts';
+import type { Ask as AmountAsk, Countries } from '#engine/quantity/ask.ts';
+import { askStyle } from '#engine/quantity/ask.ts';
+import { NUMBER_STYLES, type NumberStyle, plainFigure, plainText, readFigure } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount } from '#engine/quantity/parse.ts';
-import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import { type AlkalinityUnit, alkalinityMeqPerL, MEQ_PER_UNIT } from '#engine/scraps/water.ts';
 import { type Body, type Kind, kinds } from '#journal/kinds/index.ts';
 import { isDate } from '#journal/moment.ts';
@@ -25,12 +26,6 @@ export type Asked = { readonly field: string } & (
 );
 
 export type Typed = Readonly<Record<string, string>>;
-
-/** Whose gallon and spoon the keyholder means. */
-export interface Countries {
-  readonly gallon?: GallonCountry | undefined;
-  readonly spoon?: SpoonCountry | undefined;
-}
 
 /** What is wrong at a field, and the question that would settle it. */
 export interface FieldTrouble {
@@ -56,6 +51,15 @@ const MG_PER_MEQ = 1 / MEQ_PER_UNIT['mg/L CaCO3'];
 /** Which unit a report's degrees are in stands beside its field. */
 export const unitField = (field: string) => `${field}.unit`;
 
+/** Which mark stands before the decimals, where it was asked at the field, stands beside it too. */
+export const styleField = (field: string) => `${field}.style`;
+
+/** What is settled for one field: what was asked there goes before the keyholder's own. */
+export function settledFor(field: string, typed: Typed, countries: Countries): Countries {
+  const style = NUMBER_STYLES.find((one) => one === typed[styleField(field)]);
+  return style === undefined ? countries : { ...countries, style };
+}
+
 /**
  * Reads a form over what stands already; what is left as it was stays as it was.
  * @param now local date or date and time; needed where a form asks for a date, which is never after it
@@ -75,7 +79,7 @@ export function readForm<K extends Kind>(
   for (const one of asked) {
     const text = (typed[one.field] ?? '').trim();
     if (text === typedOf(one, base)[one.field] && !unitChanged(one, typed, base)) continue;
-    const read = readOne(one, text, typed, { countries, now });
+    const read = readOne(one, text, typed, { countries: settledFor(one.field, typed, countries), now });
     if ('trouble' in read) troubles.set(one.field, read.trouble);
     else body = placed(body, one.field.split('.'), read.value);
   }
@@ -109,7 +113,10 @@ function typedOf(one: Asked, body: object): Record<string, string> {
   }
   if (value === undefined) return { [one.field]: '' };
   if (one.as === 'amount' && one.plain !== true) return { [one.field]: stringAt(value, 'typed') };
-  if (one.as === 'amount') return { [one.field]: `${String(value)} ${UNITS_TO_OFFER[one.dimension][0]}` };
+  if (one.as === 'amount')
+    return {
+      [one.field]: `${typeof value === 'number' ? plainFigure(value) : String(value)} ${UNITS_TO_OFFER[one.dimension][0]}`,
+    };
   if (one.as === 'yes') return { [one.field]: value === true ? 'yes' : 'no' };
   if (one.as === 'many') return { [one.field]: (value as readonly string[]).join(' ') };
   return { [one.field]: typeof value === 'object' ? stringAt(value, 'typed') : String(value) };
@@ -134,22 +141,18 @@ function readOne(one: Asked, text: string, typed: Typed, { countries, now }: Aro
     case 'yes':
       return { value: text === 'yes' };
     case 'reading': {
-      const ph = figureOf(text);
-      return ph === undefined
-        ? { trouble: { sentence: words.noFigure(text) } }
-        : { value: { typed: text, ph, by: one.by } };
+      const read = figureOf(text, countries.style);
+      return 'trouble' in read ? read : { value: { typed: text, ph: read.value, by: one.by } };
     }
-    case 'figure': {
-      const value = figureOf(text);
-      return value === undefined ? { trouble: { sentence: words.noFigure(text) } } : { value };
-    }
+    case 'figure':
+      return figureOf(text, countries.style);
     case 'amount':
       return amountOf(text, one, countries);
     case 'degrees': {
       const unit = (typed[unitField(one.field)] || 'mg/L CaCO3') as AlkalinityUnit;
-      const value = figureOf(text);
-      if (value === undefined) return { trouble: { sentence: words.noFigure(text) } };
-      const meqPerL = alkalinityMeqPerL({ value, unit });
+      const read = figureOf(text, countries.style);
+      if ('trouble' in read) return read;
+      const meqPerL = alkalinityMeqPerL({ value: read.value, unit });
       const si =
         one.field === 'hardness' ? { hardnessMgPerLCaCo3: meqPerL * MG_PER_MEQ } : { alkalinityMeqPerL: meqPerL };
       return { value: { typed: `${text} ${unit}`, ...si } };
@@ -183,9 +186,17 @@ function troubleOf(text: string, read: Extract<ParsedAmount, { ok: false }>, dim
   return read.problem.message === 'unit-missing' ? { sentence, units: UNITS_TO_OFFER[dimension] } : { sentence };
 }
 
-/** A bare figure, with a point or a comma for the decimals. @arithmetic */
-function figureOf(text: string): number | undefined {
-  return /^-?\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : undefined;
+/** A bare figure; one that two styles read differently is asked about. @arithmetic */
+function figureOf(
+  text: string,
+  style: NumberStyle | undefined,
+): { readonly value: number } | { readonly trouble: FieldTrouble } {
+  const plain = plainText(text);
+  const read = readFigure(plain.replace(/^-/, ''), style);
+  if (!('rest' in read) || read.rest.trim() !== '') return { trouble: { sentence: words.noFigure(text) } };
+  if (read.ok) return { value: plain.startsWith('-') ? -read.value : read.value };
+  const ask = askStyle(read.readings, '');
+  return { trouble: { sentence: words.twoReadings(text), ask } };
 }
 
 function at(body: unknown, path: readonly string[]): unknown {

@@ -3,6 +3,7 @@
 // the source they name.
 
 import { type NamedCrop, readCrops } from '#engine/ground/crop-names.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { plainText, readFigure } from '#engine/quantity/number.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { point, type Range } from '#engine/quantity/range.ts';
@@ -16,7 +17,7 @@ import { sayAmountProblem } from '#words/quantity.ts';
 import { cropNamed } from '../ledger-answer.ts';
 import { areaOf } from './bed-area.ts';
 import type { Read } from './bulk-amount.ts';
-import { type Countries, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
+import { type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
 
 /** A crop of a bed, as the forms ask about it. */

@@ -1,19 +1,12 @@
 // The two forms of a heap: a feeding, one row per ingredient by barrow, bucket or weight, and a look. What was typed is
 // kept beside what it was read as; every trouble stands at its field.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { heapForms } from '#words/en/heap-sheet.ts';
 import { form as words } from '#words/en/plot.ts';
 import { readBulk } from './bulk-amount.ts';
-import {
-  type Asked,
-  type Countries,
-  type FieldTrouble,
-  type FormRead,
-  readForm,
-  type Troubles,
-  type Typed,
-} from './form.ts';
+import { type Asked, type FieldTrouble, type FormRead, readForm, type Troubles, type Typed } from './form.ts';
 import type { HeapOffers } from './heap-offers.ts';
 
 /** One row of a feeding as typed. */

@@ -1,10 +1,11 @@
 // The small forms of a peg's sheet: topped up, moved, split, joined, spilled, tipped. What is asked, what stands there
 // at first, and how the typed texts become the body of an entry. Vessels, pegs and sugars are chosen by name.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { sugarIds, sugarProduct } from '#engine/scraps/sugar.ts';
 import type { Plot } from '#journal/fold.ts';
-import { type Asked, type Countries, type FormRead, readForm, type Typed } from './form.ts';
+import { type Asked, type FormRead, readForm, settledFor, type Typed } from './form.ts';
 import { type PegAct, type PegView, standingPegs } from './peg.ts';
 import { whyNamedKept } from './scraps.ts';
 
@@ -181,7 +182,8 @@ function atFields<K extends FormKind>(read: FormRead<K>): FormRead<K> {
 
 /** Litres or kilograms, as it was typed; a text that is neither is told as no volume. */
 function massOrVolume(field: string, typed: Typed, countries: Countries): Asked {
-  const isMass = parseAmount((typed[field] ?? '').trim(), { dimension: 'mass', ...countries }).ok;
+  const settled = settledFor(field, typed, countries);
+  const isMass = parseAmount((typed[field] ?? '').trim(), { dimension: 'mass', ...settled }).ok;
   return amount(field, isMass ? 'mass' : 'volume');
 }
 

@@ -2,6 +2,7 @@
 // the form of a correction; and how long the record has stood on this device alone. Names of things and fields as typed
 // are in record-names.ts, questions in questions.ts.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Entry, Kept, Sealed } from '#journal/entry.ts';
 import { isWithdrawal } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -13,15 +14,7 @@ import { newestBody } from '#journal/upgrade.ts';
 import { fieldNames } from '#words/en/plot.ts';
 import { sentences, record as words } from '#words/en/record.ts';
 import { dateTrouble } from './date-trouble.ts';
-import {
-  type Asked,
-  type Countries,
-  type FieldTrouble,
-  readForm,
-  type Troubles,
-  type Typed,
-  typedForm,
-} from './form.ts';
+import { type Asked, type FieldTrouble, readForm, type Troubles, type Typed, typedForm } from './form.ts';
 import { fieldsSaid, REMARK, valuesSaid } from './record-names.ts';
 
 /** One act of the record, ready to be shown. */

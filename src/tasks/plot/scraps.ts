@@ -1,6 +1,7 @@
 // The stock of scraps as its sheet shows it: every lot that is left, the oldest first, where it may go and why, what may
 // be done with it, and how long it keeps. Where a lot may go is the journal's; the reasons are the rules' own.
 
+import { plainFigure } from '#engine/quantity/number.ts';
 import type { Destination } from '#engine/scraps/part.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -151,7 +152,7 @@ export function lotToHeap(plot: Plot, id: string): Body<'heap.fed'> | undefined 
         lot: id,
         ...(body.material !== undefined && { material: body.material }),
         ...(body.name !== undefined && { name: body.name }),
-        amount: { typed: `${massKg} kg`, massKg },
+        amount: { typed: `${plainFigure(massKg)} kg`, massKg },
       },
     ],
   };

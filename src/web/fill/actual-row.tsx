@@ -1,10 +1,10 @@
 // One wide row: a thing that goes in, what was planned of it, and the weight as the scale really said.
 
 import { type JSX, Show } from 'solid-js';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { formatAmount } from '#engine/quantity/format.ts';
 import { fillSheet, offPlan } from '#words/en/fill.ts';
 import { type Habits, type TypedReading, typedInto } from '../parts/typed.ts';
-import type { Countries } from '../parts/typed-field.tsx';
 import type { Field } from '../weigh-in/draft.ts';
 import { type Step, stepped } from '../weigh-in/steps.ts';
 import { WeightRow } from '../weigh-in/weight-row.tsx';
@@ -31,6 +31,10 @@ export function ActualRow(props: {
   /** Steps start from what was weighed, else from the plan. */
   const from = () => props.read.value ?? props.planned ?? 0;
   const step = () => props.step(from());
+  const countries = (): Countries => {
+    const { gallon, spoon, style } = props.habits;
+    return { gallon, spoon, style };
+  };
   const written = (value: number) => formatAmount({ value, dimension: props.dimension }, props.habits.manner).text;
   const plannedText = () => props.plannedTyped ?? (props.planned === undefined ? '' : written(props.planned));
   const onStep = (way: 1 | -1) => {
@@ -51,8 +55,9 @@ export function ActualRow(props: {
       onStep={onStep}
       onType={(text) => props.onField(typedInto(props.field, text, props.dimension, props.habits))}
       onLeave={(text) => props.onField(readField(text))}
-      onGallon={(gallon) => props.onCountries({ gallon, spoon: props.habits.spoon })}
-      onSpoon={(spoon) => props.onCountries({ gallon: props.habits.gallon, spoon })}
+      onGallon={(gallon) => props.onCountries({ ...countries(), gallon })}
+      onSpoon={(spoon) => props.onCountries({ ...countries(), spoon })}
+      onStyle={(style) => props.onCountries({ ...countries(), style })}
       onUnit={(unit) => props.onField(readField(`${props.field.text.trim()} ${unit}`))}
       keys={props.keys}
     >

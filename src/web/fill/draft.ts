@@ -2,11 +2,12 @@
 // Kept as a draft until the act is durable. What it reads as is reading.ts.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
+import { plainFigure } from '#engine/quantity/number.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import type { FillOffers } from '#tasks/plot/fill.ts';
 import { NO_TEXT } from '../parts/typed.ts';
-import type { Countries } from '../parts/typed-field.tsx';
 import type { Field } from '../weigh-in/draft.ts';
 
 /** What the weigh-in hands over, under the draft key 'weigh-in-plan'. */
@@ -117,7 +118,7 @@ export function fromPlan(plan: WeighInPlan, offers: FillOffers): Partial<FillDra
     ...(plan.vesselL === undefined
       ? {}
       : vessel === undefined
-        ? { vessel: 'new', newVolume: readField(`${plan.vesselL} L`), newShape: plan.shape ?? 'pail' }
+        ? { vessel: 'new', newVolume: readField(`${plainFigure(plan.vesselL)} L`), newShape: plan.shape ?? 'pail' }
         : { vessel: vessel.id, place: readField(vessel.place ?? '') }),
     ...(plan.gasRoom === undefined ? {} : { gasRoom: readField(`${Math.round(plan.gasRoom * 100)} %`) }),
     lid: plan.lid ?? vessel?.lid,

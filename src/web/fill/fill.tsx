@@ -3,6 +3,7 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { plainFigure } from '#engine/quantity/number.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { explainFill, fillAnswer, fillBody, fillOffers } from '#tasks/plot/fill.ts';
@@ -83,7 +84,7 @@ export function FillScreen() {
 
   function allAsPlanned() {
     const { rows, water, sugar, waterPlannedL, waterPlannedTyped, sugarPlannedKg, sugarPlannedTyped } = draft();
-    const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${massKg} kg`);
+    const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${plainFigure(massKg)} kg`);
     change({
       rows: rows.map((row) =>
         row.plannedKg !== undefined && row.amount.text === ''
@@ -91,7 +92,9 @@ export function FillScreen() {
           : row,
       ),
       water:
-        waterPlannedL !== undefined && water.text === '' ? readField(waterPlannedTyped ?? `${waterPlannedL} L`) : water,
+        waterPlannedL !== undefined && water.text === ''
+          ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`)
+          : water,
       sugar: sugarPlannedKg !== undefined && sugar.text === '' ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
     });
   }

@@ -1,9 +1,10 @@
 // From what is typed on the filling sheet to what the task is asked, and what is still to tell before it can be pegged.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { FillAsk, FillOffers, FillPart, VesselOffer } from '#tasks/plot/fill.ts';
 import { type FillNeed, unreadFigure } from '#words/en/fill.ts';
-import { type Habits, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
+import { readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 import type { FillDraft } from './draft.ts';
 
@@ -26,16 +27,16 @@ export interface FillReading {
 }
 
 /** Reads the whole sheet. */
-export function readFill(draft: FillDraft, offers: FillOffers, habits: Pick<Habits, 'gallon' | 'spoon'>): FillReading {
-  const rows = new Map(draft.rows.map((row) => [row.key, readTyped(row.amount, 'mass', habits)]));
-  const volume = readTyped(draft.newVolume, 'volume', habits);
+export function readFill(draft: FillDraft, offers: FillOffers, countries: Countries): FillReading {
+  const rows = new Map(draft.rows.map((row) => [row.key, readTyped(row.amount, 'mass', countries)]));
+  const volume = readTyped(draft.newVolume, 'volume', countries);
   const typedShare = { ...draft.gasRoom, settled: draft.gasRoom.settled.replace(/\s*%\s*$/, '') };
   const gasRoom = readFigure(typedShare, { least: 0, most: 90, say: (typed) => unreadFigure(typed, '0 to 90\u00a0%') });
-  const warmth = readTyped(draft.warmth, 'temperature', habits);
-  const water = readTyped(draft.water, 'volume', habits);
+  const warmth = readTyped(draft.warmth, 'temperature', countries);
+  const water = readTyped(draft.water, 'volume', countries);
   const bulkKgPerL = sugarProduct(draft.sugarProduct)?.bulkKgPerL ?? 'ask';
-  const sugar = readTyped(draft.sugar, 'mass', habits, { bulkKgPerL });
-  const starter = readTyped(draft.starter, 'volume', habits);
+  const sugar = readTyped(draft.sugar, 'mass', countries, { bulkKgPerL });
+  const starter = readTyped(draft.starter, 'volume', countries);
   const typedPeg = draft.peg.settled.trim();
   const peg = typedPeg === '' ? offers.nextPeg : /^\d+$/.test(typedPeg) ? Number(typedPeg) : Number.NaN;
   const pegRead = peg >= 1 && peg <= MOST_PEG ? peg : undefined;

@@ -2,6 +2,7 @@
 // and it is cleared only when the act is durable. What is asked in it comes from whoever uses it.
 
 import { type Accessor, createSignal, type JSX, Show } from 'solid-js';
+import { writtenPlainly } from '#engine/quantity/number.ts';
 import type { FieldTrouble, Troubles } from '#tasks/plot/form.ts';
 import { form } from '#words/en/plot.ts';
 import { useRecord } from '../app/context.tsx';
@@ -127,6 +128,7 @@ export function GroundField(props: {
             trouble={found()}
             onGallon={withCountry}
             onSpoon={withCountry}
+            onStyle={(style) => props.onType(writtenPlainly(props.value, style))}
             onUnit={(unit) => props.onType(`${props.value.trim()} ${unit}`)}
           />
         )}

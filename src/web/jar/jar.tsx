@@ -2,6 +2,7 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { formatAmount } from '#engine/quantity/format.ts';
 import { jarToHeap, unknownJar } from '#tasks/plot/jar.ts';
 import { app, titles } from '#words/en/app.ts';
@@ -11,7 +12,7 @@ import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { habitsOf, NO_TEXT, readTyped } from '../parts/typed.ts';
-import { type Countries, TypedField } from '../parts/typed-field.tsx';
+import { TypedField } from '../parts/typed-field.tsx';
 import type { Field } from '../weigh-in/draft.ts';
 import '../styles/weigh-in.css';
 import '../styles/jar.css';

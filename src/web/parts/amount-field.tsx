@@ -66,6 +66,7 @@ export function AmountField(props: AmountFieldProps) {
             trouble={trouble()}
             onGallon={props.onGallon}
             onSpoon={props.onSpoon}
+            onStyle={props.onStyle}
             onUnit={props.onUnit}
           />
         )}

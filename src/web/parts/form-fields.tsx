@@ -2,7 +2,7 @@
 // where it cannot be read. What the fields mean is read by tasks.
 
 import { For, Match, Show, Switch } from 'solid-js';
-import { type Asked, type Troubles, type Typed, unitField } from '#tasks/plot/form.ts';
+import { type Asked, styleField, type Troubles, type Typed, unitField } from '#tasks/plot/form.ts';
 import { answerNames, form } from '#words/en/plot.ts';
 import { record } from '#words/en/record.ts';
 import { alkalinityUnits } from '#words/en/weigh-in-labels.ts';
@@ -93,6 +93,7 @@ function TypedField(props: OneProps) {
             trouble={found()}
             onGallon={withCountry}
             onSpoon={withCountry}
+            onStyle={(style) => props.onType(styleField(one.field), style)}
             onUnit={(unit) => props.onType(one.field, `${text().trim()} ${unit}`)}
           />
         )}

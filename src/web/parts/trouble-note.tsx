@@ -1,21 +1,25 @@
 // The sentence at a field that cannot be read, with the blocks that settle it in one touch: whose gallon,
-// whose spoon, which unit. What was typed stays as it is.
+// whose spoon, which mark stands before decimals, which unit. What was typed stays as it is.
 
 import { For, Show } from 'solid-js';
+import type { NumberStyle } from '#engine/quantity/number.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import { choiceWords } from '#words/en/weigh-in-labels.ts';
+import { sayStyleChoice } from '#words/quantity.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 import { HandMark } from './marks.tsx';
 
 export interface Settling {
   readonly onGallon: (country: GallonCountry) => void;
   readonly onSpoon: (country: SpoonCountry) => void;
+  readonly onStyle: (style: NumberStyle) => void;
   readonly onUnit: (unit: string) => void;
 }
 
 export function TroubleNote(props: { readonly id: string; readonly trouble: Trouble } & Settling) {
   const gallon = () => (props.trouble.ask?.kind === 'gallon' ? props.trouble.ask.choices : []);
   const spoon = () => (props.trouble.ask?.kind === 'spoon' ? props.trouble.ask.choices : []);
+  const style = () => (props.trouble.ask?.kind === 'style' ? props.trouble.ask : undefined);
   return (
     <div class="trouble">
       <p id={props.id}>
@@ -35,6 +39,13 @@ export function TroubleNote(props: { readonly id: string; readonly trouble: Trou
             {(choice) => (
               <button type="button" class="block" onClick={() => props.onSpoon(choice.country)}>
                 {choiceWords(choice)}
+              </button>
+            )}
+          </For>
+          <For each={style()?.choices}>
+            {(choice) => (
+              <button type="button" class="block" onClick={() => props.onStyle(choice.style)}>
+                {sayStyleChoice(choice, style()?.behind ?? '')}
               </button>
             )}
           </For>

@@ -1,16 +1,10 @@
 // A field for an amount in a drafted form: the text field with its label, its trouble and the blocks that settle it.
 
-import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Field } from '../weigh-in/draft.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 import { AmountField } from './amount-field.tsx';
 import { typedInto } from './typed.ts';
-
-/** Whose gallon and spoon a form's amounts are in, once it was asked. */
-export interface Countries {
-  readonly gallon: GallonCountry | undefined;
-  readonly spoon: SpoonCountry | undefined;
-}
 
 export interface TypedFieldProps {
   readonly id: string;
@@ -42,6 +36,7 @@ export function TypedField(props: TypedFieldProps) {
       onLeave={settled}
       onGallon={(gallon) => props.onCountries({ ...props.countries, gallon })}
       onSpoon={(spoon) => props.onCountries({ ...props.countries, spoon })}
+      onStyle={(style) => props.onCountries({ ...props.countries, style })}
       onUnit={(unit) => settled(`${props.field.text.trim()} ${unit}`)}
     />
   );

@@ -1,20 +1,20 @@
 // Amounts as typed into a form that is kept as a draft: a text, what it was last read as, whose gallon and spoon it is.
 // The reading is the engine's; the sentence for what cannot be read stands in words.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Manner } from '#engine/quantity/format.ts';
+import { figureAlone } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
-import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import type { PlotFacts } from '#journal/parts/described.ts';
+import { countriesOf } from '#tasks/plot/facts.ts';
 import { troubles } from '#words/en/weigh-in-labels.ts';
 import { sayAmountProblem } from '#words/quantity.ts';
 import type { Field } from '../weigh-in/draft.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 
 /** How a keyholder writes and reads amounts. */
-export interface Habits {
+export interface Habits extends Countries {
   readonly manner: Manner;
-  readonly gallon: GallonCountry | undefined;
-  readonly spoon: SpoonCountry | undefined;
 }
 
 /** An amount read, or the trouble that stands at its field; both absent while nothing was typed. */
@@ -28,8 +28,7 @@ export const NO_TEXT: Field = { text: '', settled: '' };
 /** The keyholder's habits, as the plot has them. */
 export function habitsOf(facts: PlotFacts, tag: string): Habits {
   const holder = facts.keyholders?.find((one) => one.tag === tag);
-  const gallon = holder?.gallon === 'uk' ? 'imperial' : holder?.gallon;
-  return { manner: holder?.units ?? 'metric', gallon, spoon: holder?.spoon };
+  return { manner: holder?.units ?? 'metric', ...countriesOf({ facts }, tag) };
 }
 
 type Measured = 'mass' | 'volume' | 'temperature' | 'count';
@@ -40,11 +39,11 @@ const UNITS = { mass: ['kg', 'g', 'lb'], volume: ['L', 'mL', 'gal'], temperature
 export function readTyped(
   field: Field,
   dimension: Measured,
-  habits: Pick<Habits, 'gallon' | 'spoon'>,
+  countries: Countries,
   more?: Partial<Wanted>,
 ): TypedReading {
   if (field.settled.trim() === '') return {};
-  const read = parse(field.settled, dimension, habits, more);
+  const read = parse(field.settled, dimension, countries, more);
   if (read.ok) return { value: read.value };
   const said = sayAmountProblem(read);
   const sentence = troubles.field(field.settled, said.message, said.allowed);
@@ -57,20 +56,16 @@ export function typedInto(
   old: Field,
   text: string,
   dimension: Measured,
-  habits: Pick<Habits, 'gallon' | 'spoon'>,
+  countries: Countries,
   more?: Partial<Wanted>,
 ): Field {
-  const readable = text.trim() === '' || parse(text, dimension, habits, more).ok;
+  const readable = text.trim() === '' || parse(text, dimension, countries, more).ok;
   return readable ? { text, settled: text } : { text, settled: old.settled };
 }
 
-function parse(
-  text: string,
-  dimension: Measured,
-  habits: Pick<Habits, 'gallon' | 'spoon'>,
-  more?: Partial<Wanted>,
-): ParsedAmount {
-  return parseAmount(text, { dimension, gallon: habits.gallon, spoon: habits.spoon, ...more });
+function parse(text: string, dimension: Measured, countries: Countries, more?: Partial<Wanted>): ParsedAmount {
+  const { gallon, spoon, style } = countries;
+  return parseAmount(text, { dimension, gallon, spoon, style, ...more });
 }
 
 /** A plain figure between two limits, with a point or a comma; undefined where nothing was typed. */
@@ -80,6 +75,6 @@ export function readFigure(
 ): TypedReading {
   const typed = field.settled.trim();
   if (typed === '') return {};
-  const value = /^\d+(?:[.,]\d+)?$/.test(typed) ? Number(typed.replace(',', '.')) : Number.NaN;
-  return value >= limits.least && value <= limits.most ? { value } : { trouble: { sentence: limits.say(typed) } };
+  const value = figureAlone(typed, limits);
+  return value === undefined ? { trouble: { sentence: limits.say(typed) } } : { value };
 }

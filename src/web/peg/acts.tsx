@@ -3,12 +3,12 @@
 
 import { A } from '@solidjs/router';
 import { For, Show } from 'solid-js';
+import { countriesOf } from '#tasks/plot/facts.ts';
 import type { PegView } from '#tasks/plot/peg.ts';
 import { type PegForm, pegForms } from '#tasks/plot/peg-forms.ts';
 import { pegWords } from '#words/en/peg.ts';
 import { useRecord } from '../app/context.tsx';
 import { FoldForm } from '../parts/small-form.tsx';
-import { habitsOf } from '../parts/typed.ts';
 
 export function Acts(props: { readonly view: PegView }) {
   const record = useRecord();
@@ -74,8 +74,7 @@ function ActForm(props: { readonly form: PegForm; readonly id: string }) {
       label={label}
       word={pegWords.write}
       read={(typed) => {
-        const habits = habitsOf(record.plot().facts, record.keyholder());
-        const read = props.form.read(typed, { gallon: habits.gallon, spoon: habits.spoon });
+        const read = props.form.read(typed, countriesOf(record.plot(), record.keyholder()));
         return read.ok ? { ok: true, write: () => record.act(props.form.kind, read.body) } : read;
       }}
     />

@@ -1,6 +1,7 @@
 // The form that weighs a lot in: kind, weight, the questions its slip needs, what becomes of it, and the act.
 
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { materials } from '#engine/tables/index.ts';
 import { closedHere } from '#tasks/plot/closed.ts';
 import { OTHER_KIND, type SlipTold, slipAsks, weighedBody } from '#tasks/plot/slip-questions.ts';
@@ -15,13 +16,11 @@ import type { Field } from '../weigh-in/draft.ts';
 import { Becomes } from './becomes.tsx';
 import { SlipPart } from './slip-part.tsx';
 
-interface Draft extends SlipTold {
+interface Draft extends SlipTold, Countries {
   readonly amount: Field;
-  readonly gallon: 'us' | 'imperial' | undefined;
-  readonly spoon: 'us' | 'metric' | 'uk' | 'au' | undefined;
 }
 
-const EMPTY: Draft = { material: '', name: '', amount: NO_TEXT, gallon: undefined, spoon: undefined };
+const EMPTY: Draft = { material: '', name: '', amount: NO_TEXT };
 /** Answers that belong to one kind of lot, and are asked anew of another. */
 const NOTHING_TOLD = {
   name: '',
@@ -42,7 +41,11 @@ export function WeighLot() {
   const closed = createMemo(() => closedHere(record.plot().facts));
   const habits = () => {
     const own = habitsOf(record.plot().facts, record.keyholder());
-    return { gallon: draft().gallon ?? own.gallon, spoon: draft().spoon ?? own.spoon };
+    return {
+      gallon: draft().gallon ?? own.gallon,
+      spoon: draft().spoon ?? own.spoon,
+      style: draft().style ?? own.style,
+    };
   };
   const read = () => readTyped(draft().amount, 'mass', habits());
   const groups = Object.entries(groupNames).map(([group, name]) => ({
@@ -116,7 +119,7 @@ export function WeighLot() {
         trouble={read().trouble}
         countries={habits()}
         onField={(amount) => change({ amount })}
-        onCountries={({ gallon, spoon }) => change({ gallon, spoon })}
+        onCountries={change}
       />
       <SlipPart prefix="lot" told={draft()} onTell={(next) => change(next)} />
       <Becomes told={draft()} />

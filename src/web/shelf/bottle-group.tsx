@@ -3,6 +3,7 @@
 
 import { A } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { ShelfBottle } from '#tasks/plot/shelf.ts';
 import { cressForm } from '#words/en/cress.ts';
 import {
@@ -21,7 +22,7 @@ import { BottleRow } from '../drawings/bottle-row.tsx';
 import { HandMark } from '../parts/marks.tsx';
 import { measured } from '../parts/measured.ts';
 import { habitsOf, NO_TEXT, readTyped } from '../parts/typed.ts';
-import { type Countries, TypedField } from '../parts/typed-field.tsx';
+import { TypedField } from '../parts/typed-field.tsx';
 
 const FOUND = ['nothing', 'hiss', 'froth', 'bulged'] as const;
 const TIPS = ['heap', 'soil', 'out'] as const;

@@ -2,13 +2,14 @@
 // is answered with a stop.
 
 import { Show } from 'solid-js';
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { StrainingAnswer } from '#tasks/plot/straining.ts';
 import { bottlesSum, strainSheet, sugarLeftLine, useFirstLine } from '#words/en/straining.ts';
 import { sayPressure } from '#words/en/vessel.ts';
 import { BottleRow } from '../drawings/bottle-row.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import { measured } from '../parts/measured.ts';
-import { type Countries, TypedField } from '../parts/typed-field.tsx';
+import { TypedField } from '../parts/typed-field.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 import type { StrainDraft, StrainReading } from './draft.ts';
 

@@ -1,12 +1,12 @@
 // What stands on the straining sheet, as typed, and what it reads as: problems at their fields, what is still to tell.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { BottlePlan } from '#tasks/plot/straining.ts';
 import { bottleNamed } from '#tasks/plot/straining-acts.ts';
 import { unreadFigure } from '#words/en/fill.ts';
 import type { strainSheet } from '#words/en/straining.ts';
-import { type Habits, NO_TEXT, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
-import type { Countries } from '../parts/typed-field.tsx';
+import { NO_TEXT, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
 import type { Field } from '../weigh-in/draft.ts';
 
 export interface StrainDraft {
@@ -62,19 +62,19 @@ export interface StrainReading {
 }
 
 /** Reads the whole sheet. */
-export function readStrain(draft: StrainDraft, habits: Pick<Habits, 'gallon' | 'spoon'>): StrainReading {
+export function readStrain(draft: StrainDraft, countries: Countries): StrainReading {
   const figure = (field: Field, least: number, most: number, unit: string) =>
     readFigure(field, { least, most, say: (typed) => unreadFigure(typed, `${least} to ${most}${unit}`) });
   const fields = {
-    drained: readTyped(draft.drained, 'volume', habits),
-    solids: readTyped(draft.solids, 'mass', habits),
+    drained: readTyped(draft.drained, 'volume', countries),
+    solids: readTyped(draft.solids, 'mass', countries),
     ph: figure(draft.ph, 2, 12, ''),
     ec: figure(draft.ec, 0, 200, ' dS/m'),
     mesh: figure(draft.mesh, 0.01, 50, ' mm'),
-    size: readTyped(draft.size, 'volume', habits),
-    filled: readTyped(draft.filled, 'volume', habits),
-    count: readTyped(draft.count, 'count', habits),
-    warmth: readTyped(draft.warmth, 'temperature', habits),
+    size: readTyped(draft.size, 'volume', countries),
+    filled: readTyped(draft.filled, 'volume', countries),
+    count: readTyped(draft.count, 'count', countries),
+    warmth: readTyped(draft.warmth, 'temperature', countries),
   };
   const material = draft.kind === 'other' ? bottleNamed(draft.kindTyped.settled) : draft.kind;
   const sizeL = fields.size.value;

@@ -31,6 +31,7 @@ export function CaseRow(props: CaseRowProps) {
   const countries = () => ({
     gallon: props.model.draft().base?.gallon,
     spoon: props.model.draft().base?.spoon,
+    style: props.model.draft().base?.style,
   });
   const settle = (text: string) => props.onField(caseActs.typed(props.name), field(text), props.id);
   const country = (told: Partial<ReturnType<typeof countries>>) =>
@@ -58,6 +59,7 @@ export function CaseRow(props: CaseRowProps) {
       }}
       onGallon={(gallon) => country({ gallon })}
       onSpoon={(spoon) => country({ spoon })}
+      onStyle={(style) => country({ style })}
       onUnit={(unit) => settle(`${props.field.text.trim()} ${unit}`)}
     >
       <Show when={props.isChanged && props.was}>{(was) => <p class="case-was">{twoCases.was(was())}</p>}</Show>

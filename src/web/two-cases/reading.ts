@@ -35,7 +35,7 @@ export function readCase(cases: CasesDraft, which: 'before' | 'after'): CaseRead
   const changed = which === 'after' ? cases.changed : {};
   const draft = withChanges(cases.base, changed);
   const amounts = readDraft(draft, readAlkalinity);
-  const warmth = readTyped(changed.warmth ?? cases.warmth, 'temperature', { gallon: undefined, spoon: undefined });
+  const warmth = readTyped(changed.warmth ?? cases.warmth, 'temperature', { style: draft.style });
   const troubles = new Map(amounts.troubles);
   if (warmth.trouble) troubles.set('warmth', warmth.trouble);
   const { question } = amounts;

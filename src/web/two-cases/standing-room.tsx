@@ -67,6 +67,7 @@ export function StandingRoom(props: { readonly model: TwoCases }) {
             }}
             onGallon={nothing}
             onSpoon={nothing}
+            onStyle={nothing}
             onUnit={nothing}
           />
           <ChoiceRow<Airing>

@@ -2,6 +2,7 @@
 // typed text means is read in reading.ts. The example is the demo garden's peg 14, all invented.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { NumberStyle } from '#engine/quantity/number.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import type { Treated } from '#engine/scraps/part.ts';
 import type { AlkalinityUnit } from '#engine/scraps/water.ts';
@@ -34,9 +35,10 @@ export interface Draft {
   readonly lots: readonly Lot[];
   readonly water: { readonly volume: Field; readonly alkalinity: Field; readonly alkalinityUnit: AlkalinityUnit };
   readonly sugar: { readonly product: string | undefined; readonly weight: Field };
-  /** Settled once for the whole sheet, when a gallon or a spoon is first typed. */
+  /** Settled once for the whole sheet, when a gallon, a spoon or a figure with two readings is first typed. */
   readonly gallon: GallonCountry | undefined;
   readonly spoon: SpoonCountry | undefined;
+  readonly style?: NumberStyle | undefined;
   readonly isExample: boolean;
   /** Taken from the two cases: how warm it will stand, and the size of the pieces. */
   readonly standing?: { readonly warmth: string; readonly chop: 'coarse' | 'chopped' | 'fine' } | undefined;

@@ -8,5 +8,5 @@ import type { Draft } from './draft.ts';
 /** True when the text is an amount as it stands, or empty. */
 export function readable(text: string, dimension: 'mass' | 'volume', draft: Draft, bulkKgPerL?: Range): boolean {
   if (text.trim() === '') return true;
-  return parseAmount(text, { dimension, gallon: draft.gallon, spoon: draft.spoon, bulkKgPerL }).ok;
+  return parseAmount(text, { dimension, gallon: draft.gallon, spoon: draft.spoon, style: draft.style, bulkKgPerL }).ok;
 }

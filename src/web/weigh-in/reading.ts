@@ -61,7 +61,8 @@ export function readDraft(
   const found = new Map<string, Trouble>();
   const amount = (name: string, text: string, dimension: 'mass' | 'volume', more?: Partial<Wanted>) => {
     if (text.trim() === '') return undefined;
-    const read = parseAmount(text, { dimension, gallon: draft.gallon, spoon: draft.spoon, ...more });
+    const { gallon, spoon, style } = draft;
+    const read = parseAmount(text, { dimension, gallon, spoon, style, ...more });
     if (read.ok) return read.value;
     found.set(name, troubleOf(text, read, dimension));
     return undefined;

@@ -1,4 +1,5 @@
-// What the blocks of a trouble note do: settle whose gallon or spoon it is for the whole sheet, or put the
+// What the blocks of a trouble note do: settle whose gallon or spoon it is and which mark
+// stands before decimals for the whole sheet, or put the
 // unit behind a bare figure.
 
 import { acts } from '#words/en/weigh-in-labels.ts';
@@ -10,6 +11,7 @@ export function settling(model: WeighIn, name: string, text: () => string, retyp
   return {
     onGallon: (gallon) => model.sheet.change(acts.answered(name), (now) => ({ ...now, gallon })),
     onSpoon: (spoon) => model.sheet.change(acts.answered(name), (now) => ({ ...now, spoon })),
+    onStyle: (style) => model.sheet.change(acts.answered(name), (now) => ({ ...now, style })),
     onUnit: (unit) => retype(`${text().trim()} ${unit}`),
   };
 }

@@ -85,6 +85,7 @@ export function WeightRow(props: WeightRowProps) {
               trouble={trouble()}
               onGallon={props.onGallon}
               onSpoon={props.onSpoon}
+              onStyle={props.onStyle}
               onUnit={props.onUnit}
             />
           )}

@@ -10,6 +10,7 @@ export const form = {
   problem: (value: string, message: string, allowed: string) =>
     value === '' ? `This ${message}; allowed: ${allowed}.` : `"${value}" ${message}; allowed: ${allowed}.`,
   noFigure: (value: string) => `"${value}" is not a number; allowed: digits, with a point or a comma for decimals.`,
+  twoReadings: (value: string) => `"${value}" can be read in two ways. Please choose the one you mean.`,
   nothingTold: 'Nothing is told here yet; tell at least this.',
   such: { mass: 'such as 2.4\u00a0kg', volume: 'such as 12\u00a0L', area: 'such as 5.76\u00a0m²' } as const,
   cannotEmpty: 'What was told once is not emptied here; take the entry back in the record, or tell it anew.',
