@@ -1,18 +1,20 @@
 // The store in the browser: IndexedDB, every write strict, so that an acknowledged entry is on the disk, and in a second place
-// beside it where there is one (copy.ts). A second tab hears of what was kept; a tab with an older program gives way to a
+// beside it where there is one (places.ts). A second tab hears of what was kept; a tab with an older program gives way to a
 // newer one. What goes wrong gets a name (failure.ts), and leaves nothing half.
 
 import type { Kept } from '#journal/entry.ts';
-import { catchUp, countWrite, dropCopy, openCopy, restore } from './copy.ts';
 import { failureOf } from './failure.ts';
+import { CannotNote, forgetInBoth, forgetInOne, forgetWithPlace, listForgotten } from './forgetting.ts';
 import { isNewPhoto } from './gate.ts';
-import { addKept, PACK_SIZE, type ReadRow } from './packs.ts';
-import { addFresh, forgetPlot, pack } from './rows.ts';
-import { type Since, type Store, StoreFailure } from './store.ts';
-import { type Database, openTables, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
-import { markedPhotos, sweep, takingIn } from './taking-in.ts';
+import { addKept, birthAt, PACK_SIZE, type ReadRow } from './packs.ts';
+import { browserPlaces, type OpenPlaces, openPlaces, openSecond, type Places } from './places.ts';
+import { addFresh, pack } from './rows.ts';
+import { countWrite, drawWrite } from './state.ts';
+import { type Photo, type Since, type Store, StoreFailure } from './store.ts';
+import { type PhotoRow, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
+import { markedPhotos, takingIn } from './taking-in.ts';
 
-export const STORE_VERSION = 1;
+export const STORE_VERSION = 2;
 const NAME = 'tilthwright';
 /** Packs asked for together: enough for one way to the disk and back, few enough that opening them need not wait for all. */
 const PACKS_AT_ONCE = 5;
@@ -28,14 +30,17 @@ export type Opened =
 /** Opens the store of this origin, or says why there is none. */
 export async function openBrowserStore(name = NAME, version = STORE_VERSION): Promise<Opened> {
   if (typeof indexedDB === 'undefined') return { ok: false, why: 'refused' };
+  return openStore(() => browserPlaces(name, version));
+}
+
+/** Opens the store of some places, or says why there is none. */
+export async function openStore(given: () => Places): Promise<Opened> {
   let stopped: 'outdated' | 'closed' | undefined;
   let giveUp: (opened: Opened) => void = () => {};
   const blocked = new Promise<Opened>((resolve) => {
     giveUp = resolve;
   });
-  const openAs = {
-    name,
-    version,
+  const hearing = {
     blocked: () => giveUp({ ok: false, why: 'blocked' }),
     givingWay: () => {
       // What is kept is kept, and this tab must be loaded anew.
@@ -46,19 +51,14 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
     },
   };
   // Inside a promise: where nothing may be kept, some browsers throw before there is a request.
-  const opening = Promise.resolve().then(() =>
-    bothPlaces(name, openTables({ ...openAs, factory: indexedDB }), openCopy(name, version)),
-  );
+  const opening = Promise.resolve().then(async () => {
+    const places = given();
+    return { places, open: await openPlaces(places, hearing) };
+  });
   const opened = opening.then(
-    ({ db, copy }): Opened => ({
+    ({ places, open }): Opened => ({
       ok: true,
-      store: storeOn({
-        db,
-        copy,
-        name,
-        stopped: () => stopped,
-        stop: (why) => (stopped ??= why),
-      }),
+      store: storeOn(places, { ...open, stopped: () => stopped, stop: (why) => (stopped ??= why) }),
     }),
     (cause): Opened => {
       const { why } = failureOf(cause);
@@ -73,35 +73,15 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
   return first;
 }
 
-/** Both places, the first filled from the second where it had lost all; where that fails neither stays open. */
-async function bothPlaces(
-  name: string,
-  first: Promise<Database>,
-  second: Promise<Database | undefined>,
-): Promise<{ readonly db: Database; readonly copy: Database | undefined }> {
-  try {
-    const [db, copy] = [await first, await second];
-    for (const place of [db, copy]) if (place !== undefined) await sweep(place, name);
-    if (copy !== undefined) await restore(db, copy);
-    return { db, copy };
-  } catch (cause) {
-    for (const place of [first, second]) void place.then((db) => db?.close()).catch(() => undefined);
-    throw cause;
-  }
-}
-
 type Stopped = 'outdated' | 'closed' | undefined;
 
-interface Places {
-  readonly db: Database;
-  readonly copy: Database | undefined;
-  readonly name: string;
+interface Handles extends OpenPlaces {
   readonly stopped: () => Stopped;
   readonly stop: (why: 'closed') => void;
 }
 
-function storeOn({ db, copy, name, stopped, stop }: Places): Store {
-  const channel = new BroadcastChannel(`${name}:kept`);
+function storeOn(places: Places, { db, copy, equal, stopped, stop }: Handles): Store {
+  const channel = new BroadcastChannel(`${places.name}:kept`);
   const watchers = new Set<() => void>();
   const tell = () => {
     for (const changed of watchers) changed();
@@ -120,42 +100,40 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
         : new StoreFailure(now, 'the store was closed while at work', { cause });
     }
   };
-  /** Whether the second place takes what the first takes; once it lacks a write, it is made anew at the next opening. */
-  let copies = copy !== undefined;
+  /** Whether the second place takes what the first takes; once it lacks a write, the next opening unites them. */
+  let copies = equal;
   const behind = () => {
     copies = false;
   };
-  let catching: Promise<void> | undefined;
-  /** Settled once the second place is equal to the first; begun after the first reading, which need not wait for it. */
-  const caughtUp = (): Promise<void> => {
-    catching ??= copy === undefined ? Promise.resolve() : catchUp(db, copy).catch(behind);
-    return catching;
-  };
-  /** Writes in the first place, then in the second. */
-  const write = <T>(tables: readonly TableName[], work: (tx: WriteTx) => Promise<T>): Promise<T> =>
+  /** Writes in the first place, then in the second; `drawn` is the write's number in both. */
+  const write = <T>(tables: readonly TableName[], work: (tx: WriteTx, drawn: number) => Promise<T>): Promise<T> =>
     guarded(async () => {
+      const drawn = drawWrite();
       const counted = async (tx: WriteTx) => {
-        const result = await work(tx);
-        await countWrite(tx);
+        const result = await work(tx, drawn);
+        await countWrite(tx, drawn);
         return result;
       };
       const all = [...new Set<TableName>([...tables, 'facts'])];
       const result = await strictWrite(db, all, counted);
-      await caughtUp();
       if (copies && copy !== undefined) await strictWrite(copy, all, counted).catch(behind);
       return result;
     });
-  /** Removes in the second place, then in the first: nothing forgotten may come back. */
-  const remove = (tables: readonly TableName[], work: (tx: WriteTx) => Promise<void>): Promise<void> =>
-    guarded(async () => {
-      await caughtUp();
-      if (copies && copy !== undefined) await strictWrite(copy, tables, work);
-      else {
-        copy?.close();
-        await dropCopy();
-      }
-      await strictWrite(db, tables, work);
-    });
+  const forget = async (plot: string | undefined): Promise<void> => {
+    if (places.second === undefined) return await forgetInOne(db, await listForgotten([db], plot));
+    const second = copy ?? (await openSecond(places));
+    try {
+      if (!(await forgetInBoth(db, second, plot))) behind();
+    } catch (cause) {
+      // One plot waits until both places can write it down. Everything: the second place goes unopened, with all in it.
+      if (!(cause instanceof CannotNote) || plot !== undefined) throw cause;
+      behind();
+      second?.close();
+      await forgetWithPlace(db, places.second);
+    } finally {
+      if (second !== copy) second?.close();
+    }
+  };
   /** What arrived after a number, and the number to ask with next. Packs are opened as they come, while the next are read. */
   const readAfter = async (cursor: number): Promise<Since> => {
     const tx = db.transaction(RECORD, 'readonly');
@@ -172,7 +150,6 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
     for (const { kept } of loose) entries.push(kept);
     // Asked for but not waited for: every later call waits its turn behind it, and where it fails the rows stay.
     if (loose.length >= PACK_SIZE) void guarded(() => strictWrite(db, RECORD, pack)).catch(() => undefined);
-    void caughtUp();
     return { entries, cursor: (loose as ReadRow[]).at(-1)?.seq ?? lasts.at(-1) ?? cursor };
   };
   const heard = () => {
@@ -181,17 +158,13 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
   };
   return {
     async append(entries) {
-      const added = await write(RECORD, (tx) => addFresh(tx, entries));
+      const added = await write(RECORD, (tx, drawn) => addFresh(tx, entries, drawn));
       if (added > 0) heard();
     },
     all: async () => (await guarded(() => readAfter(0))).entries,
     since: (cursor) => guarded(() => readAfter(cursor)),
     async forget(plot) {
-      const tables = [...RECORD, 'photos', 'facts'] as const;
-      await remove(tables, async (tx) => {
-        if (plot === undefined) await Promise.all(tables.map((table) => tx.objectStore(table).clear()));
-        else await forgetPlot(tx, plot);
-      });
+      await guarded(() => forget(plot));
       heard();
     },
     getFact: (fact) => guarded(() => db.get('facts', fact)),
@@ -201,18 +174,19 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
         await (value === undefined ? table.delete(fact) : table.put(value, fact));
       }),
     putPhoto: (photo) =>
-      write(['photos'], async (tx) => {
+      write(['photos'], async (tx, drawn) => {
         const table = tx.objectStore('photos');
-        if (isNewPhoto(photo, await table.get(photo.id))) await table.put(photo);
+        const here = await table.get(photo.id);
+        if (isNewPhoto(photo, here)) await table.put({ ...photo, birth: birthAt(drawn) });
       }),
-    getPhoto: (id) => guarded(() => db.get('photos', id)),
+    getPhoto: (id) => guarded(() => db.get('photos', id).then((row) => row && plain(row))),
     photoIds: () =>
       guarded(async () => {
         const [ids, marked] = await Promise.all([db.getAllKeys('photos'), markedPhotos(db)]);
         return ids.filter((id) => !marked.has(id));
       }),
     async takeIn() {
-      const taking = await guarded(() => takingIn({ db, name, fresh: () => crypto.randomUUID(), write }));
+      const taking = await guarded(() => takingIn({ db, name: places.name, fresh: () => crypto.randomUUID(), write }));
       return {
         ...taking,
         async keep(entries) {
@@ -222,6 +196,8 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
         },
       };
     },
+    differing: () => guarded(async () => (await db.getAll('differing')).map(({ kept }) => kept)),
+    places: () => (copies ? 2 : 1),
     watch(changed) {
       watchers.add(changed);
       return () => watchers.delete(changed);
@@ -235,3 +211,5 @@ function storeOn({ db, copy, name, stopped, stop }: Places): Store {
     },
   };
 }
+
+const plain = ({ id, type, bytes }: PhotoRow): Photo => ({ id, type, bytes });

@@ -97,6 +97,8 @@ export function memoryStore(): Store {
         },
       };
     },
+    differing: async () => [],
+    places: () => 1,
     watch(changed) {
       watchers.add(changed);
       return () => watchers.delete(changed);

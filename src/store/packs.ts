@@ -13,15 +13,27 @@ export interface Row {
   readonly id: string;
   readonly plot: string;
   readonly kept: Kept;
+  /** By which write it came, and as which of that write's: the same in both places, another one where it is kept again. */
+  readonly birth?: string;
+}
+
+/** What a forgetting knows a row or a photo by; those of a time before births are known by their id. */
+export function birthOf({ birth, id }: { readonly birth?: string; readonly id: string }): string {
+  return birth ?? id;
 }
 
 /** A row as it is read back: it has its number. */
 export type ReadRow = Row & { readonly seq: number };
 
+/** The birth of what a write brings as its n-th. */
+export const birthAt = (drawn: number, n = 0) => `${drawn.toString(36)}.${n}`;
+
 /** Rows of one stretch of arrivals, each a line; found under the number of the last. */
 export interface Pack {
   readonly last: number;
   readonly seqs: readonly number[];
+  /** Absent in packs of a time before births. */
+  readonly births?: readonly string[];
   readonly text: string;
 }
 
@@ -29,15 +41,20 @@ export interface Pack {
 export function packOf(rows: readonly ReadRow[]): Pack {
   const seqs = rows.map(({ seq }) => seq);
   // JSON holds no line break outside an escape: one line is one entry.
-  return { last: seqs.at(-1) ?? 0, seqs, text: rows.map(({ kept }) => JSON.stringify(kept)).join('\n') };
+  return {
+    last: seqs.at(-1) ?? 0,
+    seqs,
+    births: rows.map(birthOf),
+    text: rows.map(({ kept }) => JSON.stringify(kept)).join('\n'),
+  };
 }
 
 /** The rows that a pack was made of. */
-export function rowsOf({ seqs, text }: Pack): readonly ReadRow[] {
+export function rowsOf({ seqs, births, text }: Pack): readonly ReadRow[] {
   if (seqs.length === 0) return [];
   return text.split('\n').map((line, i) => {
     const kept = JSON.parse(line) as Kept;
-    return { seq: seqs[i] ?? 0, id: kept.id, plot: kept.plot, kept };
+    return { seq: seqs[i] ?? 0, id: kept.id, plot: kept.plot, kept, birth: births?.[i] ?? kept.id };
   });
 }
 

@@ -1,11 +1,11 @@
-// What is done to the rows of a database inside one write: entries looked up by id, loose rows moved into packs, a plot
-// removed from rows, packs and photos. When it is done, and what else is written with it, is browser.ts's affair.
+// What is done to the rows of a database inside one write: entries looked up by id, loose rows moved into packs, rows and
+// photos removed by their births. When it is done, and what else is written with it, is not decided here.
 
+import type { IDBPObjectStore } from 'idb';
 import type { Kept } from '#journal/entry.ts';
 import { checked, isNew } from './gate.ts';
-import { packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
-import { photoOf } from './photos.ts';
-import type { WriteTx } from './tables.ts';
+import { birthAt, birthOf, packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
+import type { Database, TableName, Tables, WriteTx } from './tables.ts';
 
 /** What is kept under some ids, loose or packed; each pack is opened once. */
 export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<ReadonlyMap<string, Kept>> {
@@ -29,15 +29,17 @@ export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<Re
 }
 
 /** Adds the entries that are not here yet; tells how many. @throws StoreFailure unreadable or different */
-export async function addFresh(tx: WriteTx, entries: readonly Kept[]): Promise<number> {
+export async function addFresh(tx: WriteTx, entries: readonly Kept[], drawn: number): Promise<number> {
   const batch = [...checked(entries).values()];
   const here = await keptUnder(
     tx,
     batch.map(({ id }) => id),
   );
-  const fresh = batch.filter((kept) => isNew(kept, here.get(kept.id)));
+  // By its place in the batch, not among the fresh ones: a place that lacks more gives each the same birth.
+  const born = batch.map((kept, i) => ({ id: kept.id, plot: kept.plot, kept, birth: birthAt(drawn, i) }));
+  const fresh = born.filter(({ id, kept }) => isNew(kept, here.get(id)));
   const table = tx.objectStore('entries');
-  await Promise.all(fresh.map((kept) => table.add({ id: kept.id, plot: kept.plot, kept })));
+  await Promise.all(fresh.map((row) => table.add(row)));
   return fresh.length;
 }
 
@@ -54,21 +56,42 @@ export async function pack(tx: WriteTx): Promise<void> {
   }
 }
 
-/** Removes the entries of one plot and their photos, from loose rows and packs. */
-export async function forgetPlot(tx: WriteTx, plot: string): Promise<void> {
+/** Every row of a place, packed and loose, in the order of arrival. */
+export async function allRows(db: Database): Promise<readonly ReadRow[]> {
+  const tx = db.transaction(['entries', 'packs'], 'readonly');
+  const [packs, loose] = await Promise.all([tx.objectStore('packs').getAll(), tx.objectStore('entries').getAll()]);
+  return [...packs.flatMap(rowsOf), ...(loose as ReadRow[])];
+}
+
+/** The birth of every photo of a place, by its id. */
+export function photoBirths(db: Database): Promise<ReadonlyMap<string, string>> {
+  return photoBirthsIn(db.transaction(['photos'], 'readonly').objectStore('photos'));
+}
+
+/** The same inside a transaction; no photo is read for it. */
+export async function photoBirthsIn(
+  table: IDBPObjectStore<Tables, TableName[], 'photos', 'readonly' | 'readwrite'>,
+): Promise<ReadonlyMap<string, string>> {
+  const found = new Map((await table.getAllKeys()).map((id) => [id, id]));
+  for (let at = await table.index('birth').openKeyCursor(); at !== null; at = await at.continue()) {
+    found.set(at.primaryKey, at.key);
+  }
+  return found;
+}
+
+/** Removes rows by their births, loose and packed. */
+export async function removeRows(tx: WriteTx, births: ReadonlySet<string>): Promise<void> {
   const [table, packs, packed] = [tx.objectStore('entries'), tx.objectStore('packs'), tx.objectStore('packed')];
-  const loose = (await table.index('plot').getAll(plot)) as ReadRow[];
-  const gone = [...loose];
-  await Promise.all(loose.map(({ seq }) => table.delete(seq)));
+  const goes = (row: ReadRow) => births.has(birthOf(row));
+  const loose = (await table.getAll()) as ReadRow[];
+  await Promise.all(loose.filter(goes).map(({ seq }) => table.delete(seq)));
   for (const one of await packs.getAll()) {
     const rows = rowsOf(one);
-    const out = rows.filter((row) => row.plot === plot);
+    const out = rows.filter(goes);
     if (out.length === 0) continue;
-    gone.push(...out);
-    const stay = rows.filter((row) => row.plot !== plot);
+    const stay = rows.filter((row) => !goes(row));
     // Under the number it had: cursors that were given out must go on meaning the same.
     await (stay.length > 0 ? packs.put({ ...packOf(stay), last: one.last }) : packs.delete(one.last));
     await Promise.all(out.map(({ id }) => packed.delete(id)));
   }
-  await Promise.all(gone.flatMap(({ kept }) => photoOf(kept) ?? []).map((id) => tx.objectStore('photos').delete(id)));
 }

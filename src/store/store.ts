@@ -10,7 +10,7 @@ export interface Photo {
   readonly bytes: Uint8Array;
 }
 
-/** Where a reader has read to; 0 is the beginning. Later entries only ever get higher ones. */
+/** Where a reader has read to; 0 is the beginning. Later entries only ever get higher ones, as long as the store is open. */
 export type Cursor = number;
 
 export interface Since {
@@ -28,7 +28,11 @@ export interface Store {
   all(): Promise<readonly Kept[]>;
   /** What arrived after a cursor, and the cursor to ask with next. */
   since(cursor: Cursor): Promise<Since>;
-  /** Removes what a plot holds, or with no plot named everything: entries, photos and device facts. */
+  /**
+   * Removes what a plot holds, or with no plot named everything: entries, photos and device facts. Nothing else removes, and
+   * what was removed comes back only where somebody takes it in again.
+   * @throws StoreFailure; nothing was forgotten then, or, broken off in the middle, the next opening finishes it
+   */
   forget(plot?: string): Promise<void>;
   /** A small fact of this device: its id, the last file's date, a draft. Plain data. */
   getFact(name: string): Promise<unknown>;
@@ -44,6 +48,10 @@ export interface Store {
   photoIds(): Promise<readonly string[]>;
   /** Begins to take in a file: its photos and entries are kept together or not at all. */
   takeIn(): Promise<TakingIn>;
+  /** Entries that one of two places held with another content under an id that is kept: they count for nothing and are shown. */
+  differing(): Promise<readonly Kept[]>;
+  /** In how many places each write is kept now. */
+  places(): 1 | 2;
   /** Calls back after entries were kept or forgotten, here or in another tab. Returns what ends it. */
   watch(changed: () => void): () => void;
   close(): void;

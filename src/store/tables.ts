@@ -1,5 +1,6 @@
 // The tables of a database of the browser, and how one is opened: entries (new ones as rows, old ones in packs), photos and
-// facts have tables of their own. Any database with these tables takes the same upgrades and the same strict writes.
+// facts have tables of their own, and so has what was forgotten. Any database with these tables takes the same upgrades and
+// the same strict writes.
 
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, wrap } from 'idb';
 import type { Pack, Row } from './packs.ts';
@@ -10,14 +11,21 @@ export interface Tables extends DBSchema {
   packs: { key: number; value: Pack };
   /** The pack an entry is in, by the entry's id. */
   packed: { key: string; value: number };
-  photos: { key: string; value: Photo };
+  photos: { key: string; value: PhotoRow; indexes: { birth: string } };
   facts: { key: string; value: unknown };
+  /** What must not come back, by its birth: entries, photos, and the facts of an era. */
+  forgotten: { key: string; value: true };
+  /** Entries of the second place whose id stood in the first with another content, by their birth. */
+  differing: { key: string; value: Row };
 }
 
+export type PhotoRow = Photo & { readonly birth?: string };
+
 export type Database = IDBPDatabase<Tables>;
-export type TableName = 'entries' | 'packs' | 'packed' | 'photos' | 'facts';
+export type TableName = 'entries' | 'packs' | 'packed' | 'photos' | 'facts' | 'forgotten' | 'differing';
 export type WriteTx = IDBPTransaction<Tables, TableName[], 'readwrite'>;
 export const RECORD = ['entries', 'packs', 'packed'] as const;
+export const ALL_TABLES = [...RECORD, 'photos', 'facts', 'forgotten', 'differing'] as const;
 
 export interface Opening {
   readonly factory: IDBFactory;
@@ -38,9 +46,7 @@ export interface Opening {
 export async function openTables(opening: Opening): Promise<Database> {
   const request = opening.factory.open(opening.name, opening.version);
   const opened = wrap(request) as Promise<Database>;
-  request.addEventListener('upgradeneeded', ({ oldVersion }) =>
-    upgrade(wrap(request.result) as unknown as Database, oldVersion),
-  );
+  request.addEventListener('upgradeneeded', ({ oldVersion }) => upgrade(request, oldVersion));
   request.addEventListener('blocked', () => opening.blocked?.());
   const db = await opened;
   db.addEventListener('close', () => opening.terminated?.());
@@ -52,7 +58,8 @@ export async function openTables(opening: Opening): Promise<Database> {
 }
 
 /** From each version to the next; a store of any age takes the same road. */
-function upgrade(db: Database, from: number): void {
+function upgrade({ result, transaction }: IDBOpenDBRequest, from: number): void {
+  const db = wrap(result) as unknown as Database;
   if (from < 1) {
     const entries = db.createObjectStore('entries', { keyPath: 'seq', autoIncrement: true });
     entries.createIndex('id', 'id', { unique: true });
@@ -61,6 +68,11 @@ function upgrade(db: Database, from: number): void {
     db.createObjectStore('packed');
     db.createObjectStore('photos', { keyPath: 'id' });
     db.createObjectStore('facts');
+  }
+  if (from < 2) {
+    transaction?.objectStore('photos').createIndex('birth', 'birth');
+    db.createObjectStore('forgotten');
+    db.createObjectStore('differing');
   }
 }
 

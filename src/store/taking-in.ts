@@ -4,9 +4,10 @@
 
 import type { Kept } from '#journal/entry.ts';
 import { isNewPhoto } from './gate.ts';
+import { birthAt } from './packs.ts';
 import { addFresh } from './rows.ts';
 import { type Photo, StoreFailure, type TakingIn } from './store.ts';
-import { type Database, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
+import { type Database, type PhotoRow, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
 
 /** Facts that begin so are marks: the ids of photos that do not count yet. Each place has its own. */
 const MARK = '~taking in ';
@@ -18,7 +19,7 @@ export interface Taking {
   readonly db: Database;
   readonly name: string;
   readonly fresh: () => string;
-  readonly write: <T>(tables: readonly TableName[], work: (tx: WriteTx) => Promise<T>) => Promise<T>;
+  readonly write: <T>(tables: readonly TableName[], work: (tx: WriteTx, drawn: number) => Promise<T>) => Promise<T>;
 }
 
 /** Begins to take in; waits until no other tab does. */
@@ -29,7 +30,7 @@ export async function takingIn({ db, name, fresh, write }: Taking): Promise<Taki
   let [size, writes] = [0, 0];
   const flush = async () => {
     if (waiting.size === 0) return;
-    await write(['photos'], (tx) => putMarked(tx, `${mark}${writes}`, [...waiting.values()]));
+    await write(['photos'], (tx, drawn) => putMarked(tx, `${mark}${writes}`, born(waiting.values(), drawn)));
     waiting.clear();
     [size, writes] = [0, writes + 1];
   };
@@ -43,9 +44,9 @@ export async function takingIn({ db, name, fresh, write }: Taking): Promise<Taki
     },
     async keep(entries: readonly Kept[]) {
       await flush();
-      const added = await write(RECORD, async (tx) => {
+      const added = await write(RECORD, async (tx, drawn) => {
         await unmark(tx, mark, writes);
-        return addFresh(tx, entries);
+        return addFresh(tx, entries, drawn);
       });
       // Where it throws, its marks stand and it is yet to be dropped.
       release();
@@ -67,13 +68,17 @@ export async function markedPhotos(db: Database): Promise<ReadonlySet<string>> {
 export async function sweep(db: Database, name: string): Promise<void> {
   if ((await db.getAllKeys('facts', marks(), 1)).length === 0) return;
   const work = () => strictWrite(db, ['photos', 'facts'], (tx) => removeMarked(tx, marks()));
-  const { locks } = navigator;
+  const locks = browserLocks();
   // Without locks a tab that is still at it finds its marks gone and keeps nothing: together or not at all holds.
   if (locks === undefined) await work();
   else await locks.request(lockOf(name), { ifAvailable: true }, (lock) => (lock === null ? undefined : work()));
 }
 
-async function putMarked(tx: WriteTx, mark: string, photos: readonly Photo[]): Promise<void> {
+/** Photos with the births that a write gives them. */
+const born = (photos: Iterable<Photo>, drawn: number) =>
+  [...photos].map((photo, i) => ({ ...photo, birth: birthAt(drawn, i) }));
+
+async function putMarked(tx: WriteTx, mark: string, photos: readonly PhotoRow[]): Promise<void> {
   const [table, facts] = [tx.objectStore('photos'), tx.objectStore('facts')];
   const known = await Promise.all(photos.map(({ id }) => table.getKey(id)));
   const unknown = photos.filter((_, i) => known[i] === undefined);
@@ -97,11 +102,12 @@ async function removeMarked(tx: WriteTx, range: IDBKeyRange): Promise<void> {
   await Promise.all([...ids.map((id) => tx.objectStore('photos').delete(id)), facts.delete(range)]);
 }
 
+const browserLocks = () => (globalThis.navigator as Navigator | undefined)?.locks;
 const lockOf = (name: string) => `${name}:taking-in`;
 
 /** Waits for the turn of this tab; the result ends it. */
 function alone(name: string): Promise<() => void> {
-  const { locks } = navigator;
+  const locks = browserLocks();
   if (locks === undefined) return Promise.resolve(() => undefined);
   return new Promise((resolve, reject) => {
     const held = () => new Promise<void>((release) => resolve(release));

@@ -86,11 +86,19 @@ const storeTest = {
       request.onerror = () => reject(request.error);
     });
   },
-  /** Keeps an entry as an older program did, which knew of no second place. */
-  keepAlone: (name: string, entryName: string): Promise<void> =>
+  /** Keeps an entry as an older program did, which knew of no second place, in a database of its time. */
+  keepAsOlder: (name: string, entryName: string): Promise<void> =>
     new Promise((resolve, reject) => {
-      const request = indexedDB.open(name);
+      const request = indexedDB.open(name, 1);
       request.onerror = () => reject(request.error);
+      request.onupgradeneeded = () => {
+        const entries = request.result.createObjectStore('entries', { keyPath: 'seq', autoIncrement: true });
+        entries.createIndex('id', 'id', { unique: true });
+        entries.createIndex('plot', 'plot');
+        request.result.createObjectStore('packs', { keyPath: 'last' });
+        request.result.createObjectStore('photos', { keyPath: 'id' });
+        for (const table of ['packed', 'facts']) request.result.createObjectStore(table);
+      };
       request.onsuccess = () => {
         const tx = request.result.transaction(['entries'], 'readwrite');
         const kept = entry(entryName);
@@ -98,6 +106,35 @@ const storeTest = {
         tx.oncomplete = () => resolve(request.result.close());
       };
     }),
+  /** The first place loses its last entries, and the count of its writes with them. */
+  loseLast: (name: string, count: number): Promise<void> => {
+    stores.get(name)?.close();
+    return new Promise((resolve, reject) => {
+      const request = indexedDB.open(name);
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const tx = request.result.transaction(['entries', 'facts'], 'readwrite');
+        const entries = tx.objectStore('entries');
+        const keys = entries.getAllKeys();
+        keys.onsuccess = () => {
+          for (const key of keys.result.slice(-count)) entries.delete(key);
+          tx.objectStore('facts').put({ count: keys.result.length - count, sum: 1, era: 0 }, '~writes');
+        };
+        tx.oncomplete = () => resolve(request.result.close());
+      };
+    });
+  },
+  /** The next openings of the second place fail, so many of them. */
+  failSecond: (times: number): void => {
+    const { storageBuckets } = navigator as unknown as { storageBuckets: { open: (...args: unknown[]) => unknown } };
+    const { open } = storageBuckets;
+    let left = times;
+    storageBuckets.open = (...args) => {
+      if (left-- > 0) return Promise.reject(new DOMException('not this time', 'UnknownError'));
+      return open.apply(storageBuckets, args);
+    };
+  },
+  places: (store: string): 1 | 2 => (stores.get(store) as Store).places(),
   /** Resolves with what the store holds once it tells of a change. */
   heard: (store: string): Promise<readonly string[]> =>
     new Promise((resolve) => {

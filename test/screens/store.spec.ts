@@ -51,7 +51,7 @@ test.describe('tabs and reloads', () => {
     const [old, young] = [await ready(await context.newPage()), await ready(await context.newPage())];
     await old.evaluate(() => storeTest.open('s'));
     await old.evaluate(() => storeTest.keep('s', 'leaves'));
-    expect(await young.evaluate(() => storeTest.open('s', 2))).toBe('open');
+    expect(await young.evaluate(() => storeTest.open('s', 3))).toBe('open');
     expect(await old.evaluate(() => storeTest.keep('s', 'more'))).toBe('outdated');
     expect(await young.evaluate(() => storeTest.names('s'))).toEqual(['leaves']);
     expect(await old.evaluate(() => storeTest.open('s'))).toBe('outdated');
@@ -59,8 +59,8 @@ test.describe('tabs and reloads', () => {
 
   test('a tab that does not give way is told as blocking', async ({ context }) => {
     const [old, young] = [await ready(await context.newPage()), await ready(await context.newPage())];
-    await old.evaluate(() => storeTest.holdOn('s', 1));
-    expect(await young.evaluate(() => storeTest.open('s', 2))).toBe('blocked');
+    await old.evaluate(() => storeTest.holdOn('s', 2));
+    expect(await young.evaluate(() => storeTest.open('s', 3))).toBe('blocked');
   });
 });
 
@@ -98,16 +98,54 @@ test.describe('a database the browser lost', () => {
 
   test('comes back with what an older program kept, once a newer one was open', async ({ page }) => {
     await ready(page);
+    await page.evaluate(() => storeTest.keepAsOlder('s', 'old'));
     await page.evaluate(() => storeTest.open('s'));
-    await page.evaluate(() => storeTest.keep('s', 'leaves'));
-    await page.evaluate(() => storeTest.keepAlone('s', 'old'));
+    await page.evaluate(() => storeTest.keep('s', 'new'));
+    await lose(page);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['old', 'new']);
+  });
+
+  test('that lost its last 8 of 20 entries takes them back, and takes none from the second', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    for (let n = 1; n <= 20; n++) await page.evaluate((one) => storeTest.keep('s', one), `lot ${n}`);
+    await page.evaluate(() => storeTest.loseLast('s', 8));
+    for (let i = 0; i < 2; i++) {
+      await page.evaluate(() => storeTest.open('s'));
+      expect((await page.evaluate(() => storeTest.names('s'))).length).toBe(20);
+      expect(await page.evaluate(() => storeTest.places('s'))).toBe(2);
+      // The second time out of the second place alone.
+      await page.evaluate(() => storeTest.lose('s'));
+    }
+  });
+
+  test('while the second place failed to open once, clears nothing', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    for (const name of ['leaves', 'peel']) await page.evaluate((one) => storeTest.keep('s', one), name);
     await page.reload();
     await ready(page);
     await page.evaluate(() => storeTest.open('s'));
-    // A write waits until the second place has caught up.
-    await page.evaluate(() => storeTest.keep('s', 'new'));
+    await page.evaluate(() => storeTest.lose('s'));
+    await page.evaluate(() => storeTest.failSecond(1));
+    // It had something, and the place that may still have it does not answer: an empty record would be no true answer.
+    expect(await page.evaluate(() => storeTest.open('s'))).toBe('broken');
+    expect(await page.evaluate(() => storeTest.open('s'))).toBe('open');
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'peel']);
+  });
+
+  test('takes what was kept while the second place did not open, and the second takes it too', async ({ page }) => {
+    await ready(page);
+    await page.evaluate(() => storeTest.open('s'));
+    await page.evaluate(() => storeTest.keep('s', 'leaves'));
+    await page.evaluate(() => storeTest.failSecond(1));
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.places('s'))).toBe(1);
+    await page.evaluate(() => storeTest.keep('s', 'peel'));
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.places('s'))).toBe(2);
     await lose(page);
-    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'old', 'new']);
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves', 'peel']);
   });
 });
 
@@ -129,6 +167,22 @@ test.describe('where nothing can be kept', () => {
     await page.evaluate(() => storeTest.open('s'));
     expect(await page.evaluate(() => storeTest.keep('s', 'second'))).toBe('kept');
     expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['first', 'second']);
+  });
+
+  test('a full disk can be made empty: everything is forgotten, and there is room again', async ({ page }) => {
+    await ready(page);
+    const disk = await page.context().newCDPSession(page);
+    await disk.send('Storage.overrideQuotaForOrigin', { origin: site.address, quotaSize: 3_000_000 });
+    await page.evaluate(() => storeTest.open('s'));
+    await page.evaluate(() => storeTest.keep('s', 'first'));
+    let told = 'kept';
+    while (told === 'kept') told = await page.evaluate(() => storeTest.keepPhoto('s', 300_000));
+    expect(told).toBe('full');
+    await page.evaluate(() => storeTest.forget('s'));
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual([]);
+    expect(await page.evaluate(() => storeTest.photoCount('s'))).toBe(0);
+    await page.evaluate(() => storeTest.open('s'));
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual([]);
   });
 
   test('a browser without a store is told as refusing', async ({ page }) => {
