@@ -6,6 +6,7 @@ import { passedOverOn } from '#tasks/plot/passed-over.ts';
 import type { PourCard } from '#tasks/plot/pour.ts';
 import type { NextPick } from '#tasks/plot/round.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { UndoButton } from '../parts/undo-button.tsx';
 import type { Can, Said } from './chosen.ts';
 import { Reasons } from './reasons.tsx';
 
@@ -76,9 +77,9 @@ export function Holds(props: {
               <b>{words().passedHere(words().passable[finding.rule] ?? finding.rule, reason)}</b>
             </p>
             <Show when={!props.begun}>
-              <button type="button" class="block" onClick={() => props.onUnpass(finding.rule)}>
+              <UndoButton of={finding.rule} onPress={() => props.onUnpass(finding.rule)}>
                 {words().passTakeBack}
-              </button>
+              </UndoButton>
             </Show>
           </div>
         )}

@@ -8,6 +8,7 @@ import { steppedLitres } from '#tasks/plot/round.ts';
 import { useDraft } from '../app/draft.ts';
 import { canSteps } from '../drawings/can-steps.tsx';
 import { How } from '../parts/how.tsx';
+import { UndoButton } from '../parts/undo-button.tsx';
 import { AskAir, AskPicking, AskSoil, AskWay, BedHead, Done, Failed, Holds } from './around.tsx';
 import { Cans } from './cans.tsx';
 import { type Can, type Said, type Setup, same } from './chosen.ts';
@@ -144,19 +145,20 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
                 {words().half}
               </button>
               <Show when={poured().length > 0}>
-                <button
-                  type="button"
+                <UndoButton
+                  of={poured().length}
                   class="block wide"
-                  onClick={() => {
+                  onPress={() => {
                     const left = poured().slice(0, -1);
                     change({ poured: left, begun: left.length === 0 ? undefined : draft().begun });
                   }}
                 >
                   {words().undoCan(poured().length)}
-                </button>
-                <button type="button" class="block wide" onClick={write}>
+                </UndoButton>
+                {/* It ends the pour: not for a finger that has just poured a can, either. */}
+                <UndoButton of={poured().length} class="block wide" onPress={write}>
                   {words().stopHere}
-                </button>
+                </UndoButton>
               </Show>
             </div>
           </Show>

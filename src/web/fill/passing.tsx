@@ -5,6 +5,7 @@ import type { Caution } from '#tasks/caution.ts';
 import type { Overrode } from '#tasks/plot/fill-cautions.ts';
 import { passableNames, passWords } from '#words/en/profile.ts';
 import { PassOver } from '../parts/pass-over.tsx';
+import { UndoButton } from '../parts/undo-button.tsx';
 
 const named = (rule: string) => passableNames[rule] ?? rule;
 
@@ -34,9 +35,9 @@ export function Passing(props: {
             <p>
               <b>{passWords.passedHere(named(rule), reason)}</b>
             </p>
-            <button type="button" class="block" onClick={() => props.onPass(rule, '')}>
+            <UndoButton of={rule} onPress={() => props.onPass(rule, '')}>
               {passWords.passTakeBack}
-            </button>
+            </UndoButton>
           </div>
         )}
       </For>

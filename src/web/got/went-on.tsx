@@ -7,6 +7,7 @@ import { sayDate } from '#words/en/app.ts';
 import { gotBed } from '#words/en/ground-forms.ts';
 import { useRecord } from '../app/context.tsx';
 import { sayFailure } from '../parts/failure.ts';
+import { UndoButton } from '../parts/undo-button.tsx';
 
 export function WentOn(props: { readonly view: GotBedView }) {
   const isEmpty = () => props.view.poured.length + props.view.dressed.length === 0;
@@ -64,13 +65,12 @@ function TakenBack(props: { readonly act: ToldAct }) {
         }
       >
         <div class="choices">
-          <button
-            type="button"
-            class="block"
-            onClick={() => record.takeBack(props.act.entry).catch((failure) => setSaid(sayFailure(failure)))}
+          <UndoButton
+            of={props.act.entry.id}
+            onPress={() => record.takeBack(props.act.entry).catch((failure) => setSaid(sayFailure(failure)))}
           >
             {gotBed.sure}
-          </button>
+          </UndoButton>
           <button type="button" class="block" onClick={() => setAsked(false)}>
             {gotBed.leave}
           </button>

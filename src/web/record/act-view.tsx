@@ -18,6 +18,7 @@ import { record as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
 import { sayFailure } from '../parts/failure.ts';
 import { SmallForm } from '../parts/small-form.tsx';
+import { UndoButton } from '../parts/undo-button.tsx';
 
 export function ActView(props: { readonly act: RecordAct }) {
   const record = useRecord();
@@ -133,13 +134,12 @@ function Mend(props: { readonly shown: Entry; readonly line: string }) {
       <Show when={which() === 'withdraw'}>
         <p class="note">{words.withdrawNote}</p>
         <div class="choices">
-          <button
-            type="button"
-            class="block"
-            onClick={() => record.takeBack(shown).catch((failure) => setSaid(sayFailure(failure)))}
+          <UndoButton
+            of={shown.id}
+            onPress={() => record.takeBack(shown).catch((failure) => setSaid(sayFailure(failure)))}
           >
             {words.withdrawSure}
-          </button>
+          </UndoButton>
           <button type="button" class="block" onClick={() => setWhich('none')}>
             {words.keep}
           </button>

@@ -11,6 +11,7 @@ import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import { mediaIs } from '../parts/measured.ts';
+import { UndoButton } from '../parts/undo-button.tsx';
 import '../styles/weigh-in.css';
 import '../styles/two-cases.css';
 import { CaseRow } from './case-row.tsx';
@@ -69,10 +70,10 @@ export function TwoCasesScreen() {
             <Show when={model.lastAct()}>
               {(last) => (
                 <div class="foot">
-                  <button type="button" id="case-take-back" class="block" onClick={() => model.takeBack()}>
+                  <UndoButton of={model} id="case-take-back" onPress={() => model.takeBack()}>
                     <b>{app.takeBack}</b>
                     <span>{last()}</span>
-                  </button>
+                  </UndoButton>
                 </div>
               )}
             </Show>

@@ -10,6 +10,7 @@ import { WayAround, WayBack } from '../app/sheet.tsx';
 import '../styles/weigh-in.css';
 import { mediaIs } from '../parts/measured.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
+import { UndoButton } from '../parts/undo-button.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 import { Cautions } from './cautions.tsx';
 import { handOver } from './hand-over.ts';
@@ -132,10 +133,10 @@ export function WeighIn() {
                     </p>
                   )}
                 </Show>
-                <button type="button" id="take-back" class="block" onClick={() => act.takeBack()}>
+                <UndoButton of={act} id="take-back" onPress={() => act.takeBack()}>
                   <b>{sheet.takeBack}</b>
                   <span>{last()}</span>
-                </button>
+                </UndoButton>
               </div>
             )}
           </Show>

@@ -20,7 +20,7 @@ export const sheet = {
   why: 'why?',
   whyHeading: 'The working',
   close: 'Close',
-  takeBack: 'Take that back',
+  takeBack: 'Undo',
   toCures: 'See what would mend it',
   vesselQuestion: 'Which vessel?',
   ownVessels: 'One of your own',
