@@ -3,6 +3,7 @@
 import { openBrowserStore } from '#store/browser.ts';
 import type { Store } from '#store/store.ts';
 import { createRecord, freshId, type Record } from './record.ts';
+import { keptTries } from './tries.ts';
 
 /** The own record of this device; the first opening gives the device and its plot their ids. */
 export async function openOwn(): Promise<Record> {
@@ -17,8 +18,8 @@ export async function openOwn(): Promise<Record> {
   const { entries, cursor: read } = await store.since(0);
   let cursor = read;
   const fold = entries.length > 0 ? (await folding).fold : undefined;
-  const clock = { nowMs: () => Date.now() };
-  const record = createRecord({ store, entries, plotId, device, isDemo: false, clock, fold });
+  const clock = { nowMs: () => Date.now(), aliveMs: () => performance.now() };
+  const record = createRecord({ store, entries, plotId, device, isDemo: false, clock, fold, tries: keptTries });
   // Another tab, or this one: whatever is durable and not yet shown.
   store.watch(() => {
     store
@@ -53,8 +54,9 @@ export async function openDemo(day: string): Promise<Record> {
   const store = memoryStore();
   const entries = gardenEntries(day);
   await store.append(entries);
-  const opened = Date.now();
+  const opened = performance.now();
   const noon = Date.parse(`${day}T11:00:00Z`);
-  const clock = { nowMs: () => noon + (Date.now() - opened) };
+  const aliveMs = () => performance.now();
+  const clock = { nowMs: () => Math.round(noon + (aliveMs() - opened)), aliveMs };
   return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, fold });
 }

@@ -8,3 +8,6 @@ export const KEYHOLDER = 'tilthwright.keyholder';
 
 /** Local storage: 'day' or 'night' once the paper was chosen. */
 export const PAPER = 'tilthwright.paper';
+
+/** Local storage: presses that were not acknowledged yet. */
+export const TRIES = 'tilthwright.tries';

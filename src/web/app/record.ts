@@ -9,21 +9,18 @@ import type { Body, Kind } from '#journal/kinds/index.ts';
 import { newId } from '#journal/new-id.ts';
 import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
+import { lastTypedMs, onePress } from '../parts/one-press.ts';
 import { deviceZone, localAt } from './clock.ts';
 import { lasting } from './device.ts';
 import { KEYHOLDER } from './places.ts';
-
-/** Undo from where an act was made lasts this long; a correction from the record lasts for ever. */
-export const UNDO_MINUTES = 10;
+import { createPresses, type Tries } from './presses.ts';
+import { type Recent, recentOf } from './recent.ts';
 
 /** Where the record's time comes from: the device's clock, or the demo garden's own day. */
 export interface Clock {
   readonly nowMs: () => number;
-}
-
-export interface Recent {
-  readonly entry: Entry;
-  readonly minutesLeft: number;
+  /** Milliseconds that only ever count up while the page lives, however the clock is set. */
+  readonly aliveMs: () => number;
 }
 
 export type Record = ReturnType<typeof createRecord>;
@@ -37,13 +34,15 @@ interface Given {
   readonly clock: Clock;
   /** Absent while the record is empty: fetched before its first entry is shown. */
   readonly fold: Fold | undefined;
+  /** Absent where nothing outlives the page. */
+  readonly tries?: Tries;
 }
 
 /** One of several acts. */
 export interface ActAsked {
   readonly kind: Kind;
+  /** May be made of the acts before it, to name one by its id. */
   readonly body: Body<Kind> | ((before: readonly Entry[]) => Body<Kind>);
-  readonly on?: string;
 }
 
 type Fold = typeof fold;
@@ -69,14 +68,27 @@ function recordOf(given: Given, dispose: () => void) {
       : (kept[0]?.plot ?? given.plotId);
   });
   const [folding, setFolding] = createSignal<Fold | undefined>(given.fold);
-  const plot = createMemo<Plot>(() => folding()?.(entries(), plotId()) ?? emptyPlot(plotId()));
+  const [unshown, setUnshown] = createSignal(false);
+  const plot = createMemo<Plot>((before) => {
+    const fold = folding();
+    try {
+      return fold?.(entries(), plotId()) ?? emptyPlot(plotId());
+    } catch {
+      queueMicrotask(() => setUnshown(true));
+      return before ?? emptyPlot(plotId());
+    }
+  });
   const [keyholder, setKeyholder] = createSignal(readKeyholder());
-  const [tick, setTick] = createSignal(clock.nowMs());
-  const timer = setInterval(() => setTick(clock.nowMs()), 20_000);
+  const [tick, setTick] = createSignal({ nowMs: clock.nowMs(), aliveMs: clock.aliveMs() });
+  const move = () => setTick({ nowMs: clock.nowMs(), aliveMs: clock.aliveMs() });
+  const timer = setInterval(move, 20_000);
+  const presses = createPresses({ ...clock, typedMs: lastTypedMs, ...(given.tries && { tries: given.tries }) });
+  /** When an act came to this page, by the time that only counts up. */
+  const cameMs = new Map<string, number>();
 
   const zone = () => plot().facts.timeZone ?? deviceZone();
   // Kept: asking the calendar costs more than drawing, and whoever asks is only told anew when the minute changes.
-  const now = createMemo(() => localAt(Math.max(tick(), 0), zone()));
+  const now = createMemo(() => localAt(Math.max(tick().nowMs, 0), zone()));
   const today = createMemo(() => now().slice(0, 10));
   const nowExactly = () => localAt(clock.nowMs(), zone());
 
@@ -88,20 +100,48 @@ function recordOf(given: Given, dispose: () => void) {
   }
   readyToFold().catch(() => undefined);
 
-  async function append(fresh: readonly Kept[], kept?: () => void): Promise<void> {
-    await store.append(fresh);
-    await readyToFold();
-    show(fresh, kept);
+  /**
+   * Keeps what a press makes. Once the store has it the act is written down, and this resolves: what then fails to be
+   * shown is told apart (`unshown`).
+   */
+  async function press(made: readonly Entry[], kept?: (entries: readonly Entry[]) => void): Promise<readonly Entry[]> {
+    const done = onePress();
+    try {
+      const entries = await presses.press(made, (fresh) => store.append(fresh));
+      for (const { id } of entries) if (!cameMs.has(id)) cameMs.set(id, clock.aliveMs());
+      showDurable(entries, () => kept?.(entries));
+      done('kept');
+      return entries;
+    } catch (failure) {
+      done('failed');
+      throw failure;
+    }
+  }
+
+  /** Shows what is durable; a screen that fails on it says so, and nothing else is lost by that. */
+  function showDurable(fresh: readonly Kept[], also?: () => void) {
+    let told = false;
+    try {
+      show(fresh, () => {
+        told = true;
+        also?.();
+      });
+    } catch (cause) {
+      console.error(cause);
+      setUnshown(true);
+      if (!told) also?.();
+    }
+    readyToFold().catch(() => setUnshown(true));
   }
 
   /** Durable entries that are not shown yet, all in one drawing. */
-  function show(fresh: readonly Kept[], also?: () => void) {
+  function show(fresh: readonly Kept[], also: () => void) {
     const known = new Set(entries().map(({ id }) => id));
     const unseen = fresh.filter(({ id }) => !known.has(id));
     batch(() => {
       if (unseen.length > 0) setEntries([...entries(), ...unseen]);
-      setTick(clock.nowMs());
-      also?.();
+      move();
+      also();
     });
   }
 
@@ -112,6 +152,14 @@ function recordOf(given: Given, dispose: () => void) {
     nowMs: clock.nowMs(),
     random: crypto.getRandomValues(new Uint8Array(10)),
   });
+  const made = (list: readonly ActAsked[]): readonly Entry[] => {
+    const fresh: Entry[] = [];
+    for (const { kind, body } of list) {
+      const told = typeof body === 'function' ? body(fresh) : body;
+      fresh.push(entryFrom(write({ kind, on: nowExactly(), body: told }, stamp())));
+    }
+    return fresh;
+  };
 
   return {
     plot,
@@ -123,57 +171,37 @@ function recordOf(given: Given, dispose: () => void) {
     store,
     now,
     today,
+    /** Whether something that is written down could not be shown: the page is to be loaded again. */
+    unshown,
     setKeyholder(tag: string) {
       lasting.write(KEYHOLDER, tag);
       setKeyholder(tag);
     },
     /**
-     * Writes an act down; resolves with its entry only when it is durable.
+     * Writes an act down; resolves with its entry as soon as it is durable, whatever a screen makes of it. Pressed again
+     * within a second, or after a failure, it is the same act.
      * @param kept called then, in one drawing with the plot as the act has made it
      */
     async act<K extends Kind>(kind: K, body: Body<K>, kept?: (entry: Entry) => void): Promise<Entry> {
-      const entry = entryFrom(write({ kind, on: nowExactly(), body }, stamp()));
-      await append([entry], () => kept?.(entry));
-      return entry;
+      const [entry] = await press(made([{ kind, body }]), ([first]) => first && kept?.(first));
+      return entry as Entry;
     },
     /** Tells an act anew; the first entry stays readable. */
     async correct(entry: Entry, told: { readonly on: string; readonly body: Body<Kind> }): Promise<void> {
-      await append([entryFrom(correct(entry, told, stamp()))]);
+      await press([entryFrom(correct(entry, told, stamp()))]);
     },
-    /** Several acts that stand or fall together; a body may be made of the acts before it, to name one by its id. */
-    async acts(list: readonly ActAsked[]): Promise<readonly Entry[]> {
-      const fresh: Entry[] = [];
-      for (const { kind, body, on } of list) {
-        const told = typeof body === 'function' ? body(fresh) : body;
-        fresh.push(entryFrom(write({ kind, on: on ?? nowExactly(), body: told }, stamp())));
-      }
-      await append(fresh);
-      return fresh;
-    },
+    /** Several acts that stand or fall together. */
+    acts: async (list: readonly ActAsked[], kept?: () => void): Promise<readonly Entry[]> => press(made(list), kept),
     /** Entries that are durable already: another tab kept them, or they came with a file. */
     hear(fresh: readonly Kept[]) {
-      readyToFold()
-        .then(() => show(fresh))
-        .catch(() => undefined);
+      showDurable(fresh);
     },
     /** Takes an act back: an entry that withdraws it; the first entry stays readable. */
     async takeBack(entry: Entry): Promise<void> {
-      await append([entryFrom(withdraw(entry, stamp()))]);
+      await press([entryFrom(withdraw(entry, stamp()))]);
     },
-    /** Own acts of the last ten minutes that still stand, newest first. */
-    recent(): readonly Recent[] {
-      const withdrawn = new Set(entries().map((kept) => kept.replaces));
-      const list: Recent[] = [];
-      for (let i = entries().length - 1; i >= 0 && list.length < 20; i--) {
-        const kept = entries()[i];
-        if (kept === undefined || 'sealed' in kept || kept.device !== device) continue;
-        const minutes = (tick() - Date.parse(kept.at)) / 60_000;
-        if (minutes > UNDO_MINUTES) break;
-        if (kept.replaces !== undefined || withdrawn.has(kept.id)) continue;
-        list.push({ entry: kept, minutesLeft: Math.max(1, Math.ceil(UNDO_MINUTES - minutes)) });
-      }
-      return list;
-    },
+    /** Own acts of the last minutes that still stand, newest first. */
+    recent: (): readonly Recent[] => recentOf({ entries: entries(), device, cameMs, ...tick() }),
     close() {
       clearInterval(timer);
       dispose();

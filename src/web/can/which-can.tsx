@@ -28,15 +28,14 @@ export function WhichCan(props: { readonly can: Can }) {
     // The country stands beside what was typed, so that nobody asks again.
     const country = !bare.ok && gallon !== undefined ? ` (${gallon === 'us' ? 'US' : 'imperial'})` : '';
     try {
-      const entry = await record.act('can.described', {
-        name: words().canName(typed().trim()),
-        kind: 'can',
-        volume: { typed: `${typed().trim()}${country}`, volumeL: read.value },
+      const volume = { typed: `${typed().trim()}${country}`, volumeL: read.value };
+      const name = words().canName(typed().trim());
+      await record.act('can.described', { name, kind: 'can', volume }, (entry) => {
+        props.can.change({ can: entry.id });
+        setTyped('');
+        setAsks(false);
+        setTrouble(undefined);
       });
-      props.can.change({ can: entry.id });
-      setTyped('');
-      setAsks(false);
-      setTrouble(undefined);
     } catch {
       setTrouble(words().notSaved);
     }

@@ -110,9 +110,8 @@ export function FillScreen() {
       gasRoomFraction: (reading().gasRoom.value ?? 0) / 100,
       ...(lid === undefined ? {} : { lid }),
     };
-    const { id } = await record.act('vessel.described', body);
     // Kept at once: a second try after a refused filling must not describe it twice.
-    change({ vessel: id });
+    const { id } = await record.act('vessel.described', body, (entry) => change({ vessel: entry.id }));
     return id;
   }
 
@@ -127,22 +126,16 @@ export function FillScreen() {
         { ...ask, vessel: { ...ask.vessel, id: vessel } },
         { peg, place, temperatureC: warmth.value, overrode: answer()?.overrode },
       );
-      const entry = await record.act('peg.filled', body);
-      setPegged({
-        peg,
-        batch: entry.id,
-        on: entry.on,
-        by: entry.by,
-        temperatureC: warmth.value,
-        place,
-        names: ask.parts.map((part) =>
-          shortName(part.name ?? (part.material === undefined ? '' : (material(part.material)?.name ?? ''))),
-        ),
+      const names = ask.parts.map((part) =>
+        shortName(part.name ?? (part.material === undefined ? '' : (material(part.material)?.name ?? ''))),
+      );
+      await record.act('peg.filled', body, ({ id: batch, on, by }) => {
+        setPegged({ peg, batch, on, by, temperatureC: warmth.value, place, names });
+        clear();
+        plan.clear();
+        setRefused(false);
+        scrollTo(0, 0);
       });
-      clear();
-      plan.clear();
-      setRefused(false);
-      scrollTo(0, 0);
     } catch {
       setRefused(true);
     } finally {

@@ -59,10 +59,11 @@ export function Feeding(props: { readonly heap: string }) {
     if (!answer.ok) return;
     setBusy(true);
     try {
-      await record.act('heap.fed', answer.body);
-      clear();
-      setTried(false);
-      setSaid(form.written);
+      await record.act('heap.fed', answer.body, () => {
+        clear();
+        setTried(false);
+        setSaid(form.written);
+      });
     } catch (failure) {
       setSaid(sayFailure(failure));
     } finally {

@@ -53,10 +53,11 @@ export function JarScreen() {
       const { amount: typed, heap, note } = draft();
       const told = heap.text.trim() || answer().heap;
       const volume = { typed: typed.settled.trim(), volumeL };
-      await record.act('heap.fed', jarToHeap({ heap: told, volume, note: note.text.trim() }));
-      clear();
-      setRefused(false);
-      setDone(true);
+      await record.act('heap.fed', jarToHeap({ heap: told, volume, note: note.text.trim() }), () => {
+        clear();
+        setRefused(false);
+        setDone(true);
+      });
     } catch {
       setRefused(true);
     } finally {

@@ -58,15 +58,16 @@ export function SmallForm(props: SmallFormProps) {
     setBusy(true);
     try {
       await read.write();
-      clear();
-      setTried(false);
-      setSaid(form.written);
-      props.onDone?.();
     } catch (failure) {
       setSaid(sayFailure(failure));
+      return;
     } finally {
       setBusy(false);
     }
+    clear();
+    setTried(false);
+    setSaid(form.written);
+    props.onDone?.();
   }
 
   return (

@@ -44,8 +44,7 @@ export function BeansRead(props: { readonly lot: string }) {
     }
     setTrouble('');
     try {
-      await record.act('lot.tested', read.act);
-      clear();
+      await record.act('lot.tested', read.act, clear);
     } catch {
       setTrouble(app.notSaved);
     }

@@ -141,10 +141,11 @@ function SlipAgain(props: { readonly lot: LotView }) {
     try {
       const body = { ...rest, ...fresh, ...(fresh.slip && { slip: { ...untold, ...fresh.slip } }) };
       await record.correct(act.entry, { on: act.entry.on, body });
-      setTold(undefined);
     } catch {
       setTrouble(app.notSaved);
+      return;
     }
+    setTold(undefined);
   }
   return (
     <Show

@@ -68,8 +68,7 @@ export function WeighLot() {
     setTrouble(undefined);
     try {
       const mass = { typed: draft().amount.settled.trim(), massKg: value };
-      await record.act('scraps.weighed', weighedBody({ told: draft(), plot, mass }));
-      clear();
+      await record.act('scraps.weighed', weighedBody({ told: draft(), plot, mass }), clear);
     } catch {
       setTrouble(app.notSaved);
     }

@@ -52,13 +52,14 @@ export function BottleGroup(props: {
     setBusy(true);
     try {
       await act();
-      props.onRefused(false);
-      setAmount(NO_TEXT);
     } catch {
       props.onRefused(true);
+      return;
     } finally {
       setBusy(false);
     }
+    props.onRefused(false);
+    setAmount(NO_TEXT);
   }
   const start = (act: () => Promise<unknown>) => {
     write(act).catch(() => props.onRefused(true));

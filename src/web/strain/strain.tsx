@@ -193,9 +193,10 @@ function StrainForm(props: {
             : undefined,
       });
       const written = { peg: props.batch.peg, bottled: bottling() };
-      await record.acts(acts);
-      clear();
-      props.onDone(written);
+      await record.acts(acts, () => {
+        clear();
+        props.onDone(written);
+      });
     } catch {
       setRefused(true);
     } finally {

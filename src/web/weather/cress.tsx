@@ -123,11 +123,12 @@ function Form(props: {
     }
     try {
       await written.kept;
-      clear();
-      setSaid(words.written);
     } catch {
       setSaid(words.notWritten);
+      return;
     }
+    clear();
+    setSaid(words.written);
   }
 
   return (

@@ -34,9 +34,10 @@ export function WeatherScreen() {
       return;
     }
     try {
-      await record.act('weather.typed', read.body);
-      clear();
-      setSaid(words.written);
+      await record.act('weather.typed', read.body, () => {
+        clear();
+        setSaid(words.written);
+      });
     } catch {
       setSaid(words.notWritten);
     }
@@ -127,8 +128,7 @@ function FromFile() {
     const now = good();
     if (now === undefined) return;
     record
-      .act('weather.typed', now.body)
-      .then(() => {
+      .act('weather.typed', now.body, () => {
         setRead(undefined);
         setSaid(words.written);
       })

@@ -36,7 +36,9 @@ export const app = {
   back: 'all of it',
   demo: 'demo, all invented',
   own: 'your own plot',
-  takeBack: 'Take that back',
+  takeBack: 'Undo',
+  /** After a reload, when no minutes are counted any more. */
+  cancelEntry: 'Cancel this entry',
   /** What the last act was, by its kind. */
   took: {
     'plot.described': 'what was told of the plot',
@@ -61,7 +63,13 @@ export const app = {
     'crop.described': 'your own crop',
   } as Readonly<Record<string, string>>,
   tookOther: 'the last entry',
-  minutesLeft: (minutes: number) => `${minutes} min left`,
+  /** What the last act was, and how long it can be undone from here. */
+  lastAct: (kind: string, minutesLeft?: number): string => {
+    const what = app.took[kind] ?? app.tookOther;
+    return minutesLeft === undefined ? what : `${what}, ${minutesLeft} min left`;
+  },
+  unshown: 'Your entry is written down. This page could not show it. Please load the page again.',
+  loadAgain: 'Load the page again',
   notSaved: 'Not written down yet: the browser refused to keep it. Nothing is lost from this sheet; try again.',
   draftsUnkept: 'This browser does not keep half-filled forms. Save each form before you close or reload this page.',
   tryAgain: 'Try again',
