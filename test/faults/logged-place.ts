@@ -22,9 +22,7 @@ for (const method of WRITING) {
     this: IDBObjectStore,
     ...args: unknown[]
   ) {
-    place
-      .get(this.transaction.db)
-      ?.changes(this.transaction, { table: this.name, method, args: args.map(copied) });
+    place.get(this.transaction.db)?.changes(this.transaction, { table: this.name, method, args: args.map(copied) });
     return plain.apply(this, args);
   };
 }
