@@ -80,7 +80,8 @@ interface Handles extends OpenPlaces {
   readonly stop: (why: 'closed') => void;
 }
 
-function storeOn(places: Places, { db, copy, equal, stopped, stop }: Handles): Store {
+function storeOn(places: Places, { db, copy: second, equal, stopped, stop }: Handles): Store {
+  let copy = second;
   const channel = new BroadcastChannel(`${places.name}:kept`);
   const watchers = new Set<() => void>();
   const tell = () => {
@@ -121,17 +122,18 @@ function storeOn(places: Places, { db, copy, equal, stopped, stop }: Handles): S
     });
   const forget = async (plot: string | undefined): Promise<void> => {
     if (places.second === undefined) return await forgetInOne(db, await listForgotten([db], plot));
-    const second = copy ?? (await openSecond(places));
+    const other = copy ?? (await openSecond(places));
     try {
-      if (!(await forgetInBoth(db, second, plot))) behind();
+      if (!(await forgetInBoth(db, other, plot))) behind();
     } catch (cause) {
       // One plot waits until both places can write it down. Everything: the second place goes unopened, with all in it.
       if (!(cause instanceof CannotNote) || plot !== undefined) throw cause;
       behind();
-      second?.close();
+      copy?.close();
+      copy = undefined;
       await forgetWithPlace(db, places.second);
     } finally {
-      if (second !== copy) second?.close();
+      if (other !== copy) other?.close();
     }
   };
   /** What arrived after a number, and the number to ask with next. Packs are opened as they come, while the next are read. */

@@ -344,8 +344,8 @@ class Run {
       // Forgotten at an earlier time: what is known of that stays.
       else if (item.is !== 'gone' || before.has(id)) {
         this.#mark(item, 'gone');
-        // Both have it written down, even where the second takes nothing more for now.
-        item.since.set('second', this.#places.second.writes);
+        // Both have it written down, even where the second takes nothing more for now; a second that was removed has not.
+        if (this.#places.second.writes > 0) item.since.set('second', this.#places.second.writes);
       }
     }
   }
