@@ -3,7 +3,7 @@
 // entry out of a file among it, has another birth and stays.
 
 import { failureOf } from './failure.ts';
-import { birthOf } from './packs.ts';
+import { birthAt, birthOf } from './packs.ts';
 import { photoOf } from './photos.ts';
 import type { SecondPlace } from './places.ts';
 import { allRows, photoBirths, photoBirthsIn, removeRows } from './rows.ts';
@@ -14,6 +14,8 @@ const NOTES = ['forgotten', 'facts'] as const;
 
 /** What one forgetting takes: births of entries and photos, and with everything the facts of an era too. */
 export interface Forgotten {
+  /** Drawn by chance: what is revoked is this forgetting and no other. */
+  readonly name: string;
   readonly births: ReadonlySet<string>;
   readonly everything: boolean;
 }
@@ -33,7 +35,7 @@ export async function listForgotten(places: readonly Database[], plot: string | 
     for (const birth of photos.values()) births.add(birth);
     births.add(birthOfFacts((await stateOf(db)).era));
   }
-  return { births, everything: plot === undefined };
+  return { name: birthAt(drawWrite()), births, everything: plot === undefined };
 }
 
 /**
@@ -96,13 +98,12 @@ export async function forgetInBoth(
     // The second has it written down; the first makes room, and learns of it at the next opening.
     const madeRoom = makesRoom && (await strictWrite(first, ALL_TABLES, (tx) => remove(tx, gone)).then(yes, no));
     if (!madeRoom) {
-      await strictWrite(second, NOTES, (tx) => takeBack(tx, gone)).catch(() => undefined);
+      await strictWrite(second, NOTES, (tx) => revoke(tx, gone)).catch(() => undefined);
       throw cause;
     }
     atOnce = false;
   }
   const letGo = await strictWrite(second, ALL_TABLES, async (tx) => {
-    // Another tab's forgetting that failed may have taken the note back.
     await goes(tx);
     await countWrite(tx, done);
   }).then(yes, no);
@@ -127,7 +128,7 @@ export async function forgetWithPlace(first: Database, second: SecondPlace): Pro
   try {
     await second.drop();
   } catch (cause) {
-    await strictWrite(first, NOTES, (tx) => takeBack(tx, gone));
+    await strictWrite(first, NOTES, (tx) => revoke(tx, gone));
     throw cause;
   }
   await forgetInOne(first, gone);
@@ -136,14 +137,13 @@ export async function forgetWithPlace(first: Database, second: SecondPlace): Pro
 /** The second place could not write a forgetting down. */
 export class CannotNote extends Error {}
 
-async function note(tx: WriteTx, { births }: Forgotten): Promise<void> {
-  const table = tx.objectStore('forgotten');
-  await Promise.all([...births].map((birth) => table.put(true, birth)));
+async function note(tx: WriteTx, { name, births }: Forgotten): Promise<void> {
+  await tx.objectStore('forgotten').put({ births: [...births] }, name);
 }
 
-async function takeBack(tx: WriteTx, { births }: Forgotten): Promise<void> {
-  const table = tx.objectStore('forgotten');
-  await Promise.all([...births].map((birth) => table.delete(birth)));
+/** Never deleted: a log that loses its end would bring the note back, and nothing would say that it failed. */
+async function revoke(tx: WriteTx, { name }: Forgotten): Promise<void> {
+  await tx.objectStore('forgotten').put('revoked', name);
   await countWrite(tx, drawWrite());
 }
 

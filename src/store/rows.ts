@@ -5,7 +5,7 @@ import type { IDBPObjectStore } from 'idb';
 import type { Kept } from '#journal/entry.ts';
 import { checked, isNew } from './gate.ts';
 import { birthAt, birthOf, packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
-import type { Database, TableName, Tables, WriteTx } from './tables.ts';
+import type { Database, Forgetting, TableName, Tables, WriteTx } from './tables.ts';
 
 /** What is kept under some ids, loose or packed; each pack is opened once. */
 export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<ReadonlyMap<string, Kept>> {
@@ -77,6 +77,13 @@ export async function photoBirthsIn(
     found.set(at.primaryKey, at.key);
   }
   return found;
+}
+
+/** Births that forgettings took and that must not come back. */
+export function birthsGone(forgettings: Iterable<Forgetting>): ReadonlySet<string> {
+  const births = new Set<string>();
+  for (const one of forgettings) if (one !== 'revoked') for (const birth of one.births) births.add(birth);
+  return births;
 }
 
 /** Removes rows by their births, loose and packed. */

@@ -13,11 +13,14 @@ export interface Tables extends DBSchema {
   packed: { key: string; value: number };
   photos: { key: string; value: PhotoRow; indexes: { birth: string } };
   facts: { key: string; value: unknown };
-  /** What must not come back, by its birth: entries, photos, and the facts of an era. */
-  forgotten: { key: string; value: true };
+  /** Forgettings, each under a name drawn by chance. */
+  forgotten: { key: string; value: Forgetting };
   /** Entries of the second place whose id stood in the first with another content, by their birth. */
   differing: { key: string; value: Row };
 }
+
+/** What one forgetting took, by births: entries, photos, the facts of an era. One that failed is revoked, and never acts again. */
+export type Forgetting = { readonly births: readonly string[] } | 'revoked';
 
 export type PhotoRow = Photo & { readonly birth?: string };
 

@@ -4,16 +4,16 @@
 
 import { sameContent } from '#journal/same.ts';
 import { birthOf, type ReadRow, type Row } from './packs.ts';
-import { allRows, keptUnder, photoBirths, removeRows } from './rows.ts';
+import { allRows, birthsGone, keptUnder, photoBirths, removeRows } from './rows.ts';
 import { birthOfFacts, drawWrite, isOwn, STATE, type State, sameState, stateFrom, stateIn, stateOf } from './state.ts';
-import { ALL_TABLES, type Database, strictWrite, type WriteTx } from './tables.ts';
+import { ALL_TABLES, type Database, type Forgetting, strictWrite, type WriteTx } from './tables.ts';
 import { markedPhotos } from './taking-in.ts';
 
 interface Place {
   readonly rows: ReadonlyMap<string, ReadRow>;
   readonly photos: ReadonlyMap<string, string>;
   readonly facts: ReadonlyMap<string, unknown>;
-  readonly forgotten: ReadonlySet<string>;
+  readonly forgettings: ReadonlyMap<string, Forgetting>;
   readonly differing: ReadonlyMap<string, Row>;
   readonly state: State;
 }
@@ -22,6 +22,7 @@ interface Place {
 interface Amendment {
   readonly add: readonly Row[];
   readonly remove: ReadonlySet<string>;
+  readonly forgettings: ReadonlyMap<string, Forgetting>;
   readonly forgotten: ReadonlySet<string>;
   readonly differing: ReadonlyMap<string, Row>;
   readonly photosOut: readonly string[];
@@ -47,9 +48,10 @@ export async function unite(first: Database, second: Database): Promise<boolean>
   if (theirs === undefined) return false;
   const holdNothing = [mine, theirs].every(({ rows, photos, facts }) => rows.size + photos.size + facts.size === 0);
   if (holdNothing && own.count + there.count === 0) return true;
-  const forgotten = new Set([...mine.forgotten, ...theirs.forgotten]);
+  const forgettings = merged(mine.forgettings, theirs.forgettings);
+  const forgotten = birthsGone(forgettings.values());
   const whole = await pourPhotos({ from: second, there: theirs, to: first, here: mine, forgotten });
-  const { toFirst, toSecond } = amendments(mine, theirs, forgotten, whole);
+  const { toFirst, toSecond } = amendments(mine, theirs, { forgettings, forgotten, whole });
   await strictWrite(first, ALL_TABLES, (tx) => amend(tx, toFirst));
   try {
     await pourPhotos({ from: first, there: mine, to: second, here: theirs, forgotten });
@@ -68,9 +70,9 @@ async function readPlace(db: Database): Promise<Place> {
     tx.objectStore('differing'),
   ];
   // The state is read before the rows: a write that comes between is seen by the state having moved.
-  const [names, values, gone, births, other] = await Promise.all([
-    ...[facts.getAllKeys(), facts.getAll(), forgotten.getAllKeys()],
-    ...[differing.getAllKeys(), differing.getAll()],
+  const [names, values, births, other, gone, took] = await Promise.all([
+    ...[facts.getAllKeys(), facts.getAll(), differing.getAllKeys(), differing.getAll()],
+    ...[forgotten.getAllKeys(), forgotten.getAll()],
   ] as const);
   const all = new Map(names.map((name, i) => [name, values[i]]));
   const state = stateFrom(all.get(STATE));
@@ -81,12 +83,30 @@ async function readPlace(db: Database): Promise<Place> {
   for (const id of await markedPhotos(db)) photos.delete(id);
   return {
     ...{ rows, state, facts: all, photos },
-    ...{ forgotten: new Set(gone), differing: new Map(births.map((birth, i) => [birth, other[i] as Row])) },
+    forgettings: new Map(gone.map((name, i) => [name, took[i] as Forgetting])),
+    ...{ differing: new Map(births.map((birth, i) => [birth, other[i] as Row])) },
   };
 }
 
+/** The forgettings of both; one that was revoked in either is revoked. */
+function merged(mine: Place['forgettings'], theirs: Place['forgettings']): ReadonlyMap<string, Forgetting> {
+  const both = new Map([...theirs, ...mine]);
+  for (const [name, one] of theirs) if (one === 'revoked') both.set(name, one);
+  return both;
+}
+
 /** What each place lacks of the other. The first's content counts where they differ; the second's is kept beside it. */
-function amendments(mine: Place, theirs: Place, forgotten: ReadonlySet<string>, whole: boolean) {
+function amendments(
+  mine: Place,
+  theirs: Place,
+  {
+    forgettings,
+    forgotten,
+    whole,
+  }: Pick<Amendment, 'forgettings' | 'forgotten'> & {
+    readonly whole: boolean;
+  },
+) {
   const stands = (row: ReadRow | undefined) => (row !== undefined && !forgotten.has(birthOf(row)) ? row : undefined);
   const dead = ({ rows }: Place) => new Set([...rows.values()].map(birthOf).filter((birth) => forgotten.has(birth)));
   const [addMine, addTheirs, differing] = [[] as Row[], [] as Row[], new Map([...theirs.differing, ...mine.differing])];
@@ -107,7 +127,7 @@ function amendments(mine: Place, theirs: Place, forgotten: ReadonlySet<string>, 
   const facts = newerFacts(mine, theirs, forgotten);
   const count = Math.max(mine.state.count, theirs.state.count) + 1;
   const settled = whole ? { count, sum: drawWrite(), era: facts.era } : undefined;
-  const both = { forgotten, differing, settled };
+  const both = { forgettings, forgotten, differing, settled };
   const photosOut = ({ photos }: Place) => [...photos].flatMap(([id, birth]) => (forgotten.has(birth) ? [id] : []));
   return {
     toFirst: {
@@ -142,9 +162,9 @@ async function amend(tx: WriteTx, asked: Amendment): Promise<void> {
     tx.objectStore('differing'),
     tx.objectStore('photos'),
   ];
-  const known = new Set(await forgotten.getAllKeys());
-  const news = [...asked.forgotten].filter((birth) => !known.has(birth));
-  await Promise.all(news.map((birth) => forgotten.put(true, birth)));
+  for (const [name, one] of asked.forgettings)
+    if ((await forgotten.get(name)) !== 'revoked') await forgotten.put(one, name);
+  const known = birthsGone(await forgotten.getAll());
   if (asked.remove.size > 0) await removeRows(tx, asked.remove);
   for (const id of asked.photosOut) {
     const photo = await photos.get(id);
