@@ -105,6 +105,14 @@ export function minutesAheadOfUtc(timeZone: string, wallMinute: number): number 
 
 /** Minutes that local time is ahead of UTC, by the local clock; asked of the zone once a day and kept. */
 function offsetsOf(timeZone: string): (wallMinute: number) => number {
+  if (lastOffsets?.timeZone !== timeZone) lastOffsets = { timeZone, of: offsetsAnew(timeZone) };
+  return lastOffsets.of;
+}
+
+/** The zone asked for last: a plot has one, and asking its calendar for a day takes longer than judging a batch. */
+let lastOffsets: { readonly timeZone: string; readonly of: (wallMinute: number) => number } | undefined;
+
+function offsetsAnew(timeZone: string): (wallMinute: number) => number {
   const zone = zoneNamed(timeZone);
   if (zone === undefined) return () => 0;
   const ahead = (utcMinute: number): number => {

@@ -27,6 +27,8 @@ export const NOT_HELD_DAYS = 120;
  * @source cfr-7-205-203 (c)(1)
  */
 export const RAW_MANURE_DAYS = { touchesSoil: 120, otherwise: 90 } as const;
+/** No reason asks for more days between pour and picking. @arithmetic the longest of the waits here */
+export const LONGEST_WAIT_DAYS = Math.max(NOT_HELD_DAYS, RAW_MANURE_DAYS.touchesSoil, RAW_MANURE_DAYS.otherwise);
 /** Days from a soil pour to raw eating by a class: the longer of two cautious figures, since many eat and few wash. @practice our caution, no source */
 export const SCHOOL_RAW_DAYS = 21;
 /**

@@ -8,7 +8,7 @@ import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { type Origin, originOf } from './origin.ts';
-import { pegView } from './peg.ts';
+import { pegWord } from './peg.ts';
 
 /** Less than this is a wet bottle. @practice */
 const LEAST_L = 0.01;
@@ -92,7 +92,7 @@ export function sourceAt(
 }
 
 function judged(plot: Plot, batch: Batch, now: string): LiquidState {
-  const { state, held, heldOn } = pegView({ plot, batch, now });
+  const { state, held, heldOn } = pegWord({ plot, batch, now });
   return { state, held, ...(state === 'ready' && heldOn !== undefined && { heldOn }) };
 }
 

@@ -108,8 +108,23 @@ export function batchNamed(plot: Plot, named: string | undefined): Batch | undef
   return byId ?? [...plot.batches.values()].findLast(({ peg }) => String(peg) === named);
 }
 
-/** A peg at a moment; what is dated after that day is left out. */
-export function pegView({ plot, batch, now }: PegAsk): PegView {
+/** The word for a batch at a moment and what it rests on: what a list of many asks, without the rest of a peg's sheet. */
+export interface PegWord {
+  readonly at: Moment;
+  readonly looks: readonly BatchLook[];
+  readonly readings: readonly PegReading[];
+  readonly ended: Moment | undefined;
+  readonly temperature: PegView['temperature'];
+  readonly judged: readonly Look[];
+  readonly judgedDay: number;
+  readonly judgement: Judgement;
+  readonly state: State;
+  readonly held: boolean;
+  readonly heldOn: string | undefined;
+}
+
+/** The word for a batch at a moment; what is dated after that day is left out. */
+export function pegWord({ plot, batch, now }: PegAsk): PegWord {
   const at = momentOf(now);
   const days = daysIn(plot.facts.timeZone);
   const looks = batch.looks.filter(({ when }) => when.dateDay <= at.dateDay);
@@ -119,7 +134,7 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
   const ended = batch.ended !== undefined && batch.ended.dateDay <= at.dateDay ? batch.ended : undefined;
   const endedDay = ended && days(batch.filled, ended);
   const judgedDay = endedDay === undefined ? today : Math.min(today, Math.max(endedDay, lastDay(looks, readings)));
-  const bottles = [...plot.bottles.values()].filter((one) => one.batch === batch.id);
+  const bottles = bottlesByBatch(plot).get(batch.id) ?? [];
   const temperature = temperatureOf(batch, endedDay === undefined ? [] : bottledAt(bottles, endedDay), today);
   const judged = judgedLooks(batch, looks, at);
   const judgement = judgeBatch({
@@ -131,6 +146,14 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
   const vents = bottles.length > 0 && bottles.every(({ act }) => act.body.cap !== 'screw');
   const held =
     judgement.held || (ended !== undefined && vents && state === 'ready' && today >= (heldFromDay ?? Infinity));
+  const heldOn = heldFromDay === undefined ? undefined : dateOfDay(batch.filled, heldFromDay);
+  return { at, looks, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn };
+}
+
+/** A peg at a moment; what is dated after that day is left out. */
+export function pegView(ask: PegAsk): PegView {
+  const { plot, batch } = ask;
+  const { at, looks, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn } = pegWord(ask);
   const nextLookOn =
     ended === undefined && judgement.nextLookDay !== undefined
       ? laterOf(dateOfDay(batch.filled, judgement.nextLookDay), onDay(at.dateDay))
@@ -156,7 +179,7 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
         : [],
     state,
     held,
-    heldOn: heldFromDay === undefined ? undefined : dateOfDay(batch.filled, heldFromDay),
+    heldOn,
     nextLookOn,
     lookDue,
     hand: ended === undefined ? handOf({ state, lookDue, lastC: temperature?.lastC }) : undefined,
@@ -173,12 +196,28 @@ export function pegView({ plot, batch, now }: PegAsk): PegView {
   };
 }
 
+const byBatch = new WeakMap<Plot['bottles'], ReadonlyMap<string, readonly Bottle[]>>();
+
+/** The bottles of each batch, put together once for a plot: a sheet may ask for every batch of many years. */
+function bottlesByBatch({ bottles }: Plot): ReadonlyMap<string, readonly Bottle[]> {
+  const known = byBatch.get(bottles);
+  if (known !== undefined) return known;
+  const found = new Map<string, Bottle[]>();
+  for (const bottle of bottles.values()) {
+    const others = found.get(bottle.batch);
+    if (others === undefined) found.set(bottle.batch, [bottle]);
+    else others.push(bottle);
+  }
+  byBatch.set(bottles, found);
+  return found;
+}
+
 /** Every peg that still stands at a moment, in the order they were made. */
 export function standingPegs(plot: Plot, now: string): readonly PegView[] {
-  return [...plot.batches.values()]
-    .filter(({ made }) => made.dateDay <= momentOf(now).dateDay)
-    .map((batch) => pegView({ plot, batch, now }))
-    .filter(({ endedOn }) => endedOn === undefined);
+  const { dateDay } = momentOf(now);
+  const stands = ({ made, ended }: Batch) =>
+    made.dateDay <= dateDay && !(ended !== undefined && ended.dateDay <= dateDay);
+  return [...plot.batches.values()].filter(stands).map((batch) => pegView({ plot, batch, now }));
 }
 
 /** The judgement's looks; a reading by somebody else is that person's, the nose stays the signer's. */

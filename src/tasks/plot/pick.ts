@@ -4,6 +4,7 @@
 
 import { type AnimalOrigin, type EatingReason, type EatingWait, eatingWait } from '#engine/can/eating.ts';
 import type { Range } from '#engine/quantity/range.ts';
+import { LONGEST_WAIT_DAYS } from '#engine/can/limits.ts';
 import { guardsEaters } from '#engine/rules/eating.ts';
 import type { Origin as Cited } from '#engine/rules/rule.ts';
 import type { Profile } from '#engine/scraps/profile.ts';
@@ -128,8 +129,12 @@ function remembered(plot: Plot): StateOf {
 
 function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickBed {
   const feeds = bed.feeds.filter(({ counts, act }) => counts !== 'no' && act.when.dateDay <= today);
-  const told = feeds.map((feed) => feedOf(plot, feed, today, states));
+  const tell = (feed: Feed) => feedOf(plot, feed, today, states);
+  // A feed older than the last by more than any wait never is the one that is waited for.
+  const lastDay = feeds.at(-1)?.act.when.dateDay ?? 0;
+  const told = feeds.filter(({ act }) => lastDay - act.when.dateDay <= LONGEST_WAIT_DAYS).map(tell);
   const last = told.at(-1);
+  const ids = new Set(feeds.map(({ id }) => id));
   const of = { crop: bed.crop, eaten: bed.eaten, profile };
   const bare = eatingWait({ ...of, way: 'soil', animalOrigin: 'no', held: true });
   const base = {
@@ -141,12 +146,12 @@ function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickB
     last,
     lastL: last && litresOn(feeds, last.on),
     question: plot.questions.find(
-      ({ kind, about }) => kind === 'twin-feeds' && about.some((id) => feeds.some((feed) => feed.id === id)),
+      ({ kind, about }) => kind === 'twin-feeds' && about.some((id) => ids.has(id)),
     ),
     eatenNotTold: bed.eaten === undefined,
     firstPickOn: bed.plantings.at(-1)?.body.firstPickOn,
     touchesSoil: bare.touchesSoil,
-    overridden: told.filter(({ overrode }) => overrode.length > 0),
+    overridden: feeds.filter(({ act }) => guarded(act).length > 0).map(tell),
   };
   // The word for a bed that waits no more: only what was entered as cooked, and counts so, is cooked.
   const free: PickAnswer = bare.countsAs === 'cooked' ? 'cook' : 'pick';
@@ -184,7 +189,7 @@ const NO_WAIT = {
 } as const;
 
 function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: StateOf): PickFeed {
-  const { from, way, water, overrode } = act.body;
+  const { from, way, water } = act.body;
   const then = from.map((source) => states(source, act.when.on));
   const now = from.map((source) => states(source, onDay(today)));
   const held =
@@ -204,10 +209,15 @@ function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: S
     // What is known to be bad stays bad beside what is not known.
     animalOrigin: unknown && animal !== 'yes' ? undefined : animal,
     animalWhy: [...new Set([...then.flatMap((state) => state?.animalWhy ?? []), ...inCan])],
-    overrode: (overrode ?? []).filter(({ rule }) => guardsEaters(rule)),
+    overrode: guarded(act),
     by: act.by,
     pouredL,
   };
+}
+
+/** Rules that guard those who eat, as they were passed over for a pour. */
+function guarded({ body }: Feed['act']): PickFeed['overrode'] {
+  return (body.overrode ?? []).filter(({ rule }) => guardsEaters(rule));
 }
 
 /** What was laid on the soil, as the list tells it. */

@@ -50,10 +50,10 @@ export interface Tag {
 /** A tag for every bottle with something in it, then for every peg that stands. */
 export function tagsOf({ plot, now }: PrintAsk): readonly Tag[] {
   const rawBeds = rawBedsOf(plot);
-  const liquids = liquidsOf(plot, now);
+  const liquids = new Map(liquidsOf(plot, now).map((liquid) => [liquid.id, liquid]));
   const ofBottles = shelf({ plot, now }).bottles.flatMap((bottle) => {
     const batch = plot.batches.get(bottle.batch);
-    const liquid = liquids.find(({ id }) => id === bottle.id);
+    const liquid = liquids.get(bottle.id);
     if (batch === undefined) return [];
     return bottle.eachL
       .filter((litres) => litres > 0)

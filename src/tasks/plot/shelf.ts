@@ -14,7 +14,7 @@ import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
 import { onDay } from './dates.ts';
 import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
-import { pegView } from './peg.ts';
+import { pegWord } from './peg.ts';
 
 /** What the shelf is asked: the plot, and the local date and time. */
 export interface ShelfAsk {
@@ -158,9 +158,10 @@ function eachOf(leftL: number, count: number, fullL: number): readonly number[] 
 export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirstDates {
   const batch = plot.batches.get(bottle.batch);
   const from = bottle.strained ?? bottle.act.when;
-  const state = batch === undefined ? 'unknown' : stateAt(batch, from, plot);
+  const then = batch && pegWord({ plot, batch, now: from.on });
+  const state = then?.state ?? 'unknown';
   const ph = batch && phAt(batch, from);
-  const told = bottle.act.body.temperatureC ?? (batch && pegView({ plot, batch, now: from.on }).temperature?.meanC);
+  const told = bottle.act.body.temperatureC ?? then?.temperature?.meanC;
   const temperatureC = told ?? UNTOLD_C;
   const found = useFirst({
     finalPh: ph ?? Number.NaN,
@@ -185,7 +186,7 @@ export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirst
 
 /** The word for a batch as it stood at a moment: what was bottled then stays what it was. */
 export function stateAt(batch: Batch, at: Moment, plot: Plot): State {
-  return pegView({ plot, batch, now: at.on }).state;
+  return pegWord({ plot, batch, now: at.on }).state;
 }
 
 /** Acidity at straining as read then, else as last read before it; the higher of the two counts. */
