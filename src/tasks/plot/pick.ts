@@ -3,8 +3,8 @@
 // engine's (can/eating.ts), by the same function that judges a pour; here it is told what was poured, and when.
 
 import { type AnimalOrigin, type EatingReason, type EatingWait, eatingWait } from '#engine/can/eating.ts';
-import type { Range } from '#engine/quantity/range.ts';
 import { LONGEST_WAIT_DAYS } from '#engine/can/limits.ts';
+import type { Range } from '#engine/quantity/range.ts';
 import { guardsEaters } from '#engine/rules/eating.ts';
 import type { Origin as Cited } from '#engine/rules/rule.ts';
 import type { Profile } from '#engine/scraps/profile.ts';
@@ -145,9 +145,7 @@ function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickB
     eaten: bed.eaten,
     last,
     lastL: last && litresOn(feeds, last.on),
-    question: plot.questions.find(
-      ({ kind, about }) => kind === 'twin-feeds' && about.some((id) => ids.has(id)),
-    ),
+    question: plot.questions.find(({ kind, about }) => kind === 'twin-feeds' && about.some((id) => ids.has(id))),
     eatenNotTold: bed.eaten === undefined,
     firstPickOn: bed.plantings.at(-1)?.body.firstPickOn,
     touchesSoil: bare.touchesSoil,

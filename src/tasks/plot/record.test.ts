@@ -5,18 +5,13 @@ import { kinds } from '#journal/kinds/index.ts';
 import { kindNames, sentences } from '#words/en/record.ts';
 import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
-import {
-  correctionForm,
-  correctionTyped,
-  entryFields,
-  readCorrection,
-  savedElsewhere,
-  searchRecord,
-} from './record.ts';
+import { correctionForm, correctionTyped, entryFields, readCorrection, savedElsewhere } from './record.ts';
+import { recordIndex } from './record-search.ts';
 
 const entries = gardenEntries();
 const plot = fold(entries);
-const garden = { plot, entries, plotId: DEMO_PLOT };
+const garden = recordIndex({ plot, entries, plotId: DEMO_PLOT });
+garden.prepare(entries.length);
 const NOW = '2026-07-06T11:00';
 const corrected = (entry: Entry, typed: Readonly<Record<string, string>>) =>
   readCorrection(entry, typed, {}, { line: entry.id, now: NOW, plot });
@@ -27,24 +22,38 @@ describe('the record of the demo garden', () => {
     expect(Object.keys(kindNames).sort()).toEqual(Object.keys(kinds).sort());
   });
   it('says every entry whole: no gap, no code, no id', () => {
-    const said = searchRecord(garden).acts.map(({ sentence }) => sentence);
+    const said = garden.search({}).acts.map(({ sentence }) => sentence);
     expect(said).toHaveLength(entries.length);
     expect(said.filter((one) => /undefined|NaN|\[object|\b[0-9a-f]{8}-|not in this record|:\s*\.$/.test(one))).toEqual(
       [],
     );
   });
   it('shows the newest act first', () => {
-    const days = searchRecord(garden).acts.map(({ on }) => on.slice(0, 10));
+    const days = garden.search({}).acts.map(({ on }) => on.slice(0, 10));
     expect(days).toEqual([...days].sort().reverse());
   });
   it('finds the nine looks at peg 15, by kind and peg', () => {
-    expect(searchRecord(garden, { kind: 'peg.looked', peg: 15 }).acts).toHaveLength(9);
+    expect(garden.search({ kind: 'peg.looked', peg: 15 }).acts).toHaveLength(9);
   });
   it('finds what was done on a bed, on a day, and by a word of a note', () => {
     const tunnel = [...plot.beds.values()].find(({ facts }) => facts.tag === 'T')?.id ?? '';
-    const pours = searchRecord(garden, { bed: tunnel, day: '2026-07-04' }).acts;
+    const pours = garden.search({ bed: tunnel, day: '2026-07-04' }).acts;
     expect(pours.map(({ by }) => by).sort()).toEqual(['Can', 'Rake']);
-    expect(searchRecord(garden, { text: 'TIP IT' }).acts.map(({ on }) => on.slice(0, 10))).toEqual(['2026-06-20']);
+    expect(garden.search({ text: 'TIP IT' }).acts.map(({ on }) => on.slice(0, 10))).toEqual(['2026-06-20']);
+  });
+  it('knows of no word, peg or bed of an act before that is prepared, and of the newest first', () => {
+    const fresh = recordIndex({ plot, entries, plotId: DEMO_PLOT });
+    expect(fresh.search({ text: 'a' }).count).toBe(0);
+    expect(fresh.search({ kind: 'peg.looked' }).count).toBe(garden.search({ kind: 'peg.looked' }).count);
+    fresh.prepare(10);
+    expect([fresh.isReady(), garden.isReady()]).toEqual([false, true]);
+    const newest = garden.search({}, 10).acts.map(({ id }) => id);
+    for (const { id } of fresh.search({ text: 'a' }).acts) expect(newest).toContain(id);
+  });
+  it('tells as many as are asked for in full, and counts them all', () => {
+    const { acts, count } = garden.search({ kind: 'peg.looked', peg: 15 }, 4);
+    expect([acts.length, count]).toEqual([4, 9]);
+    expect(acts).toEqual(garden.search({ kind: 'peg.looked', peg: 15 }).acts.slice(0, 4));
   });
   it('opens an entry field by field as typed', () => {
     const filled = entries.find(

@@ -1,14 +1,13 @@
-// The record as it is read and searched: every act with its sentence, its versions and what it is about, newest first;
-// the form of a correction; and how long the record has stood on this device alone. Names of things and fields as typed
-// are in record-names.ts, questions in questions.ts.
+// The record as it is read: an entry in one sentence and field by field; the form of a correction; and how long the record
+// has stood on this device alone. Searching is record-search.ts, names of things and fields as typed are in
+// record-names.ts, questions in questions.ts.
 
 import type { Countries } from '#engine/quantity/ask.ts';
-import type { Entry, Kept, Sealed } from '#journal/entry.ts';
+import type { Entry, Kept } from '#journal/entry.ts';
 import { isWithdrawal } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { isOn, momentOf } from '#journal/moment.ts';
-import { type RecordLine, recordOf } from '#journal/record.ts';
 import { canonical } from '#journal/same.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { fieldNames } from '#words/en/plot.ts';
@@ -16,63 +15,6 @@ import { sentences, record as words } from '#words/en/record.ts';
 import { dateTrouble } from './date-trouble.ts';
 import { type Asked, type FieldTrouble, readForm, type Troubles, type Typed, typedForm } from './form.ts';
 import { fieldsSaid, REMARK, valuesSaid } from './record-names.ts';
-
-/** One act of the record, ready to be shown. */
-export interface RecordAct {
-  readonly id: string;
-  readonly kind: Kind;
-  readonly state: RecordLine['state'];
-  readonly on: string;
-  readonly by: string;
-  readonly sentence: string;
-  /** The version that counts; undefined where it was taken back. */
-  readonly shown: Entry | undefined;
-  readonly versions: readonly Entry[];
-}
-
-export interface RecordSearch {
-  readonly text?: string;
-  readonly kind?: string;
-  readonly peg?: number | undefined;
-  readonly bed?: string;
-  /** A day, as 2026-06-10. */
-  readonly day?: string;
-}
-
-export interface RecordFound {
-  readonly acts: readonly RecordAct[];
-  readonly total: number;
-  readonly sealed: readonly Sealed[];
-  readonly waitingCount: number;
-}
-
-/** The acts that a search asks for, the newest first; all of them where it asks for nothing. */
-export function searchRecord(
-  { plot, entries, plotId }: { readonly plot: Plot; readonly entries: readonly Kept[]; readonly plotId: string },
-  search: RecordSearch = {},
-): RecordFound {
-  const { lines, sealed } = recordOf(entries, plotId);
-  const wanted = search.text?.trim().toLowerCase() ?? '';
-  const acts: RecordAct[] = [];
-  for (const line of lines) {
-    const entry = line.shown ?? line.versions[0];
-    if (entry === undefined) continue;
-    if (search.kind && entry.kind !== search.kind) continue;
-    if (search.day && entry.on.slice(0, 10) !== search.day) continue;
-    const about = aboutOf(line, plot);
-    if (search.peg !== undefined && !about.pegs.includes(search.peg)) continue;
-    if (search.bed && !about.beds.includes(search.bed)) continue;
-    const act = actOf(line, entry, plot);
-    if (wanted !== '' && !searchable(act, plot).includes(wanted)) continue;
-    acts.push(act);
-  }
-  return { acts, total: lines.length, sealed, waitingCount: plot.waiting.length };
-}
-
-function actOf({ id, state, shown, versions }: RecordLine, entry: Entry, plot: Plot): RecordAct {
-  const by = versions[0]?.by ?? entry.by;
-  return { id, kind: entry.kind, state, on: entry.on, by, sentence: sayEntry(entry, plot), shown, versions };
-}
 
 /** An entry in one plain sentence. */
 export function sayEntry(entry: Entry, plot: Plot): string {
@@ -89,37 +31,6 @@ export function entryFields(entry: Entry, plot: Plot): readonly { readonly name:
 
 /** Name of a field of an entry, for a form. */
 export const fieldLabel = (path: string) => words.field(fieldNames, path);
-
-function searchable(act: RecordAct, plot: Plot): string {
-  const fields = act.versions.flatMap((version) => entryFields(version, plot).map(({ text }) => text));
-  return [act.sentence, act.by, ...fields].join('\n').toLowerCase();
-}
-
-/** Pegs and beds that an act is about. */
-function aboutOf(
-  { versions }: RecordLine,
-  plot: Plot,
-): { readonly pegs: readonly number[]; readonly beds: readonly string[] } {
-  const pegs: number[] = [];
-  const beds: string[] = [];
-  for (const { id, body } of versions) {
-    const made = plot.batches.get(id) ?? plot.bottles.get(id);
-    if (made !== undefined) pegs.push(made.peg);
-    if (plot.beds.has(id)) beds.push(id);
-    mentioned(body, (text) => {
-      const peg = plot.batches.get(text)?.peg ?? plot.bottles.get(text)?.peg;
-      if (peg !== undefined) pegs.push(peg);
-      if (plot.beds.has(text)) beds.push(text);
-    });
-  }
-  return { pegs, beds };
-}
-
-function mentioned(value: unknown, tell: (text: string) => void): void {
-  if (typeof value === 'string') tell(value);
-  else if (typeof value === 'object' && value !== null)
-    for (const inner of Object.values(value)) mentioned(inner, tell);
-}
 
 const WRITTEN = ['note', 'why', 'name', 'crop', 'place', 'label', 'tag', 'text', 'vesselName'];
 /** What a look may lack and a correction may add. */

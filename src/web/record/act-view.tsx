@@ -10,9 +10,9 @@ import {
   fieldLabel,
   ON_DATE,
   ON_TIME,
-  type RecordAct,
   readCorrection,
 } from '#tasks/plot/record.ts';
+import type { RecordAct } from '#tasks/plot/record-search.ts';
 import { sayMoment } from '#words/en/app.ts';
 import { record as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';

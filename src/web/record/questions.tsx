@@ -1,6 +1,6 @@
 // What the record says twice, for a person who was there to settle. An answer is an entry like any other.
 
-import { createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import { openQuestions } from '#tasks/plot/questions.ts';
 import { sayMoment } from '#words/en/app.ts';
 import { questionWords as words } from '#words/en/questions.ts';
@@ -12,7 +12,7 @@ import { HandMark } from '../parts/marks.tsx';
 export function Questions() {
   const record = useRecord();
   const [said, setSaid] = createSignal('');
-  const open = () => openQuestions(record.plot(), record.entries());
+  const open = createMemo(() => openQuestions(record.plot(), record.entries()));
   const answer = (question: string, stands: readonly string[], note: string) => {
     record
       .act('question.answered', { question, stands: [...stands], note })

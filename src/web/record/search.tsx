@@ -1,7 +1,7 @@
 // Searching the record: a word, a kind, a peg, a bed, a day.
 
 import { For } from 'solid-js';
-import type { RecordSearch } from '#tasks/plot/record.ts';
+import type { RecordSearch } from '#tasks/plot/record-search.ts';
 import { kindNames, record as words } from '#words/en/record.ts';
 
 export interface SearchProps {

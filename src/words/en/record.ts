@@ -190,6 +190,8 @@ export const record = {
   bedField: 'Bed',
   day: 'Day',
   all: 'all',
+  /** While the words of a long record are being read. */
+  searching: 'Searching the record …',
   found: (shown: number, total: number) => (shown === total ? `${total} entries` : `${shown} of ${total} entries`),
   nothingFound: 'No entry is like that.',
   more: (count: number) => `Show ${count} more`,
