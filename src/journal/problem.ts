@@ -45,10 +45,17 @@ function collect(issue: z.core.$ZodIssue, above: readonly PropertyKey[], input: 
   return [{ field: pathText(path) || 'entry', value, message: value === undefined ? 'is missing' : what, allowed }];
 }
 
-/** A path as one text: parts[0].mass. */
+/** A name that can stand in a path as it is. */
+const PLAIN = /^[\p{L}\p{N}_$-]+$/u;
+
+/** A path as one text: parts[0].mass. A name with dots, spaces or signs stands in quotes: parts[0]["a.b"]. */
 export function pathText(path: readonly PropertyKey[]): string {
   let text = '';
-  for (const key of path) text += typeof key === 'number' ? `[${key}]` : `${text ? '.' : ''}${String(key)}`;
+  for (const key of path) {
+    if (typeof key === 'number') text += `[${key}]`;
+    else if (PLAIN.test(String(key))) text += `${text ? '.' : ''}${String(key)}`;
+    else text += `[${JSON.stringify(String(key))}]`;
+  }
   return text;
 }
 

@@ -8,6 +8,7 @@ import { eatingInstead } from '#words/en/eating.ts';
 import { heapInstead } from '#words/en/heap.ts';
 import { instead as plainInstead } from '#words/en/instead.ts';
 import { slipInstead } from '#words/en/slip.ts';
+import { cut } from './problem.ts';
 
 export interface Caution {
   readonly rule: string;
@@ -100,9 +101,15 @@ export function onSheet(
   return { open: mine.filter(isOpen), folded: mine.filter((one) => !isOpen(one)) };
 }
 
+/** Names of fields that are listed one by one; the rest are counted. */
+const MOST_NAMES = 12;
+const MOST_OF_A_NAME = 60;
+
 /** Fields of the input that no word of the contract has: said, never passed over in silence. */
 export function unreadCaution(unread: readonly string[]): readonly Caution[] {
   if (unread.length === 0) return [];
-  const text = `Not read, because this word has no such field: ${unread.join(', ')}.`;
+  const named = unread.slice(0, MOST_NAMES).map((one) => cut(one, MOST_OF_A_NAME));
+  const more = unread.length - named.length;
+  const text = `Not read, because this word has no such field: ${named.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
   return [{ rule: 'field-not-read', level: 'note', text, source: citation('our-caution') }];
 }

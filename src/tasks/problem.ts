@@ -18,66 +18,78 @@ export type Read<T> =
 export function read<T>(schema: z.ZodMiniType<T>, input: unknown): Read<T> {
   const first = schema.safeParse(input);
   if (first.success) return { ok: true, value: first.data, unread: [] };
-  const unread: string[] = [];
-  const problems: Problem[] = [];
-  for (const issue of first.error.issues) collect(issue, [], input, problems, unread);
-  if (problems.length > 0) return { ok: false, problems };
-  const second = schema.safeParse(without(input, unread));
-  if (second.success) return { ok: true, value: second.data, unread };
-  for (const issue of second.error.issues) collect(issue, [], input, problems, unread);
-  return { ok: false, problems };
+  const found: Found = { problems: [], unread: [], strange: new Map() };
+  for (const issue of first.error.issues) collect(issue, [], input, found);
+  if (found.problems.length > 0) return { ok: false, problems: found.problems };
+  const second = schema.safeParse(without(input, found.strange));
+  if (second.success) return { ok: true, value: second.data, unread: found.unread };
+  for (const issue of second.error.issues) collect(issue, [], input, found);
+  return { ok: false, problems: found.problems };
 }
 
 type Issue = z.core.$ZodIssue;
 
-function collect(
-  issue: Issue,
-  above: readonly PropertyKey[],
-  input: unknown,
-  problems: Problem[],
-  unread: string[],
-): void {
+interface Found {
+  readonly problems: Problem[];
+  /** Paths of the fields that are not read, as they are told. */
+  readonly unread: string[];
+  /** The same fields by the object that holds them: a name may hold dots, a path as text would not tell them apart. */
+  readonly strange: Map<object, Set<string>>;
+}
+
+function collect(issue: Issue, above: readonly PropertyKey[], input: unknown, found: Found): void {
   const path = [...above, ...issue.path];
   if (issue.code === 'unrecognized_keys') {
-    for (const key of issue.keys) unread.push(pathText([...path, key]));
+    const holder = at(input, path) as object;
+    found.strange.set(holder, new Set(issue.keys));
+    for (const key of issue.keys) found.unread.push(pathText([...path, key]));
     return;
   }
   if (issue.code === 'invalid_union' && !issue.message.includes(SEPARATOR) && issue.errors.length > 0) {
     const closest = issue.errors.reduce((a, b) => (b.length < a.length ? b : a));
-    for (const inner of closest) collect(inner, path, input, problems, unread);
+    for (const inner of closest) collect(inner, path, input, found);
     return;
   }
-  const field = pathText(path) || 'input';
   const [what, allowed] = issue.message.split(SEPARATOR);
   const value = at(input, path);
-  const missing = value === undefined;
-  problems.push({
-    field,
+  found.problems.push({
+    field: pathText(path) || 'input',
     value,
-    message: missing ? 'is missing' : `${what ?? issue.message}`,
+    message: value === undefined ? 'is missing' : `${what ?? issue.message}`,
     allowed: allowed ?? 'see help for this word',
   });
 }
 
-/** A deep copy of plain data that leaves out the named paths. */
-function without(input: unknown, paths: readonly string[], here = ''): unknown {
-  if (Array.isArray(input)) return input.map((item, i) => without(item, paths, `${here}[${i}]`));
+/** A deep copy of plain data that leaves out some fields of some of its objects. */
+function without(input: unknown, strange: Found['strange']): unknown {
+  if (Array.isArray(input)) return input.map((item) => without(item, strange));
   if (typeof input !== 'object' || input === null) return input;
-  const copy: Record<string, unknown> = {};
-  for (const [key, value] of Object.entries(input)) {
-    const path = here ? `${here}.${key}` : key;
-    if (!paths.includes(path)) copy[key] = without(value, paths, path);
-  }
-  return copy;
+  const left = strange.get(input);
+  const kept = Object.entries(input).filter(([key]) => left?.has(key) !== true);
+  return Object.fromEntries(kept.map(([key, value]) => [key, without(value, strange)]));
 }
 
 /** One line for a person: `field: what is wrong (value); allowed: …`. */
 export function problemLine(p: Problem): string {
   const shown = p.value === undefined ? '' : ` (got ${shorten(p.value)})`;
-  return `${p.field}: ${p.message}${shown}${SEPARATOR}${p.allowed}`;
+  return `${cut(p.field, MOST_OF_A_FIELD)}: ${p.message}${shown}${SEPARATOR}${p.allowed}`;
 }
 
+const MOST_OF_A_VALUE = 60;
+const MOST_OF_A_FIELD = 80;
+
 function shorten(value: unknown): string {
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  const text = typeof value === 'number' ? numberText(value) : (JSON.stringify(value) ?? String(value));
+  return cut(text, MOST_OF_A_VALUE);
+}
+
+/** A number as it was read, a zero with its sign too. */
+function numberText(value: number): string {
+  return Object.is(value, -0) ? '-0' : String(value);
+}
+
+/** The beginning of a text that is too long to show, with a sign that more stood there. */
+export function cut(text: string, most: number): string {
+  if (text.length <= most) return text;
+  return `${[...text.slice(0, 2 * most)].slice(0, most - 1).join('')}…`;
 }
