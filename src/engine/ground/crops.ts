@@ -30,8 +30,10 @@ export interface Crop {
   readonly stagesDays?: readonly [number, number, number, number] | undefined;
   readonly maturityDays?: Range | undefined;
   readonly baseTemperatureC?: Range | undefined;
-  /** Where each figure comes from, by its name: an id of data/sources.csv, a mark, or the source a grower named. */
+  /** Where each figure of the table comes from, by its name: an id of data/sources.csv, or a mark. */
   readonly sources: Readonly<Record<string, string>>;
+  /** Where the figures of a grower's own crop come from, in their words: shown as it is, never looked up as an id. */
+  readonly ownSource?: string | undefined;
 }
 
 /** A crop a grower adds, with a source of their own. */
@@ -87,7 +89,6 @@ export function ownCrop(own: OwnCrop): Crop {
   const band = (value: number | Range | undefined) => (value === undefined ? undefined : asRange(value));
   const nNeedGPerM2 = band(own.nNeedGPerM2);
   const yieldKgPerM2 = band(own.yieldKgPerM2);
-  const told = ['yieldKgPerM2', 'nNeedGPerM2', 'nGPerKg', 'pGPerKg', 'kGPerKg'];
   return {
     id: own.name,
     name: own.name,
@@ -98,7 +99,8 @@ export function ownCrop(own: OwnCrop): Crop {
     nGPerKg: band(own.nGPerKg),
     pGPerKg: band(own.pGPerKg),
     kGPerKg: band(own.kGPerKg),
-    sources: Object.fromEntries(told.map((quantity) => [quantity, own.source])),
+    sources: {},
+    ownSource: own.source,
   };
 }
 

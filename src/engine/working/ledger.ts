@@ -51,9 +51,9 @@ function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
   if (needed === undefined || whole === undefined) return [];
   const field = element === 'n' ? 'nNeedGPerM2' : element === 'p' ? 'pGPerKg' : 'kGPerKg';
   const inputs = crops.flatMap((crop): readonly Input[] => {
-    const source = known(crop.sources[field]);
+    const source = crop.sources[field];
     const value = crop[field];
-    const yieldSource = known(crop.sources.yieldKgPerM2);
+    const yieldSource = crop.sources.yieldKgPerM2;
     if (value === undefined) return [];
     const label = element === 'n' ? `${crop.name}: to be had over a season` : `${crop.name}: in the harvest`;
     const own: Input = { label, value, unit: element === 'n' ? 'g/m²' : 'g/kg', ...(source && { source }) };
@@ -82,20 +82,12 @@ function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
       sources: [...new Set(inputs.flatMap(({ source }) => source ?? []))],
       doubts: [
         'ends combine in quadrature',
-        ...crops.flatMap((crop) => {
-          const source = crop.sources[field];
-          return source !== undefined && known(source) === undefined
-            ? [`${crop.name}: by your own source, ${source}`]
-            : [];
-        }),
+        ...crops.flatMap(({ name, ownSource }) =>
+          ownSource === undefined ? [] : [`${name}: by your own source, ${ownSource}`],
+        ),
       ],
     },
   ];
-}
-
-/** An id of data/sources.csv or a mark; a source in the grower's own words is told among the doubts. */
-function known(source: string | undefined): string | undefined {
-  return source !== undefined && /^[a-z0-9]+(-[a-z0-9]+)*$/.test(source) ? source : undefined;
 }
 
 function workGiven({ ledger, element, at }: Asked): readonly Working[] {

@@ -41,15 +41,13 @@ export function cropsAsked(plot: Plot, bedId: string, today: string): readonly C
   const goals = goalsOf({ bed, crop: bed.crop, own, beforeDay: momentOf(today).dateDay + 1 });
   return readCrops(bed.crop ?? '').map((named): CropAsked => {
     const crop = cropNamed(named, own);
-    const isOwn = named.names.some((name) => own.has(name));
     const range = crop?.yieldKgPerM2;
-    const origin = crop?.sources.yieldKgPerM2 ?? 'memory';
     const goal = crop === undefined ? undefined : goals[crop.id];
     return {
       name: plainName(named),
       listed: named.id !== undefined,
-      ownSource: isOwn ? Object.values(crop?.sources ?? {})[0] : undefined,
-      usual: range && { range, source: isOwn ? origin : citation(origin) },
+      ownSource: crop?.ownSource,
+      usual: range && { range, source: crop.ownSource ?? citation(crop.sources.yieldKgPerM2 ?? 'memory') },
       goalTyped:
         goal === undefined
           ? undefined
