@@ -3,6 +3,7 @@
 
 import { sayOwnFault } from '#words/en/command.ts';
 import { run } from './run.ts';
+import { visibleJson } from './visible.ts';
 
 // npm starts its scripts in the folder of the package; a file name is meant from where the person stands.
 const startedByNpm = process.env.npm_lifecycle_event === 'tilthwright';
@@ -19,6 +20,7 @@ try {
   process.stderr.write(err);
   process.exitCode = code;
 } catch (error) {
-  process.stderr.write(`${sayOwnFault(error instanceof Error ? (error.stack ?? error.message) : String(error))}\n`);
+  const what = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  process.stderr.write(`${visibleJson(sayOwnFault(what))}\n`);
   process.exitCode = 1;
 }

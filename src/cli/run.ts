@@ -1,12 +1,13 @@
 // One run of the command line from its arguments to what it writes and its exit code: 0 answered, 2 something
 // wrong with the call or the input (nothing on stdout, one line for each problem on stderr), 1 a fault of ours.
 
-import { task } from '#tasks/index.ts';
+import { type Task, task } from '#tasks/index.ts';
 import { type Problem, problemLine } from '#tasks/problem.ts';
 import { sayCaution, sayFault, sayWorking } from '#words/en/command.ts';
 import { type Call, readCall } from './call.ts';
 import { parseJson } from './json.ts';
 import { readSource, type Surroundings } from './source.ts';
+import { visible, visibleJson } from './visible.ts';
 
 /** What a run writes, and how it ends. */
 export interface Ended {
@@ -26,10 +27,22 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
   return ask(read.call, surroundings);
 }
 
-async function ask(call: Call & { kind: 'ask' }, surroundings: Surroundings): Promise<Ended> {
+async function ask(call: Asked, surroundings: Surroundings): Promise<Ended> {
   const [source, asked] = await Promise.all([readSource(call.file, surroundings), task(call.word)]);
   if (!source.ok) return refused([source.problem]);
-  const parsed = parseJson(source.text);
+  const cite = call.why ? (await import('#tasks/lists.ts')).cite : undefined;
+  return answer(asked, source.text, { ...call, cite });
+}
+
+type Asked = Call & { readonly kind: 'ask' };
+
+/** The answer to one text: what is written, and how the run ends. Citing a source is asked for with the workings alone. */
+export function answer(
+  asked: Task,
+  text: string,
+  call: Pick<Asked, 'file' | 'json'> & { readonly cite: ((origin: string) => string) | undefined },
+): Ended {
+  const parsed = parseJson(text);
   if (!parsed.ok) {
     return refused([
       { field: 'FILE', value: call.file, message: sayFault(parsed.fault), allowed: 'one whole JSON object' },
@@ -37,25 +50,18 @@ async function ask(call: Call & { kind: 'ask' }, surroundings: Surroundings): Pr
   }
   const reply = asked.ask(parsed.value);
   if (!reply.ok) return refused(reply.problems);
-  const workings = call.why ? reply.workings() : [];
+  const { cite } = call;
+  const workings = cite === undefined ? [] : reply.workings();
   if (call.json) {
-    return { out: asJson(call.why ? { ...reply.value, workings } : reply.value), err: '', code: 0 };
+    return { out: asJson(cite === undefined ? reply.value : { ...reply.value, workings }), err: '', code: 0 };
   }
   const lines = [...reply.sentences(), ...reply.value.cautions.map(sayCaution)];
-  if (call.why) {
-    const { cite } = await import('#tasks/lists.ts');
-    for (const working of workings) lines.push('', ...sayWorking(working, cite));
-  }
-  return { out: `${lines.join('\n')}\n`, err: '', code: 0 };
+  if (cite !== undefined) for (const working of workings) lines.push('', ...sayWorking(working, cite));
+  return { out: lines.map((line) => `${visible(line)}\n`).join(''), err: '', code: 0 };
 }
 
 function refused(problems: readonly Problem[]): Ended {
-  return { out: '', err: problems.map((one) => `${oneLine(problemLine(one))}\n`).join(''), code: 2 };
-}
-
-/** Whatever a field name or a file name holds, a problem stays on its line. */
-function oneLine(text: string): string {
-  return text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ');
+  return { out: '', err: problems.map((one) => `${visible(problemLine(one))}\n`).join(''), code: 2 };
 }
 
 /**
@@ -71,5 +77,5 @@ function asJson(value: object): string {
     },
     2,
   );
-  return `${text}\n`;
+  return `${visibleJson(text)}\n`;
 }

@@ -44,11 +44,12 @@ export async function readSource(file: string, { stdin, folder }: Surroundings):
 }
 
 function whyNot(error: unknown): string {
-  const { code, message } = error as NodeJS.ErrnoException;
+  const { code } = error as NodeJS.ErrnoException;
   if (code === 'ENOENT') return 'is not there';
   if (code === 'EISDIR') return 'is a folder';
   if (code === 'EACCES' || code === 'EPERM') return 'may not be read';
-  return `cannot be read: ${message}`;
+  if (code === 'ENAMETOOLONG') return 'has a name that is too long';
+  return `cannot be read${code === undefined ? '' : `: ${code}`}`;
 }
 
 function refuse(field: string, value: string | undefined, message: string, allowed: string): Text {
