@@ -6,12 +6,14 @@ import * as z from 'zod/mini';
 import { isDate, isOn } from './moment.ts';
 import { says } from './problem.ts';
 
-/** A finite number between two limits, in a named unit. */
+/** A finite number between two limits, in a named unit. A zero below nothing is a zero: 1 divided by it would change its sign. */
 export function number(min: number, max: number, unit: string) {
   const allowed = `${min} to ${max}${unit ? ` ${unit}` : ''}`;
-  return z
-    .number({ error: () => says('is not a number', allowed) })
-    .check(z.gte(min, says('is too small', allowed)), z.lte(max, says('is too large', allowed)));
+  return z.number({ error: () => says('is not a number', allowed) }).check(
+    z.gte(min, says('is too small', allowed)),
+    z.lte(max, says('is too large', allowed)),
+    z.overwrite((value) => value + 0),
+  );
 }
 
 /** More than nothing, up to a limit. */
@@ -37,7 +39,16 @@ export function text(max = 80) {
   const allowed = `a text of 1 to ${max} characters`;
   return z
     .string({ error: () => says('is not a text', allowed) })
-    .check(z.minLength(1, says('is empty', allowed)), z.maxLength(max, says('is too long', allowed)));
+    .check(
+      ofLength(z.minLength(1, says('is empty', allowed))),
+      ofLength(z.maxLength(max, says('is too long', allowed))),
+    );
+}
+
+/** A check of length that is held against texts and lists alone: an object may have a field `length` of its own. */
+export function ofLength<T extends z.core.$ZodCheck>(check: T): T {
+  check._zod.def.when = ({ value }) => typeof value === 'string' || Array.isArray(value);
+  return check;
 }
 
 /** Yes or no. */
@@ -49,8 +60,8 @@ export function listOf<T extends z.ZodMiniType>(item: T, min: number, max: numbe
   return z
     .array(item, { error: () => says('is not a list', allowed) })
     .check(
-      z.minLength(min, says('is too short a list', allowed)),
-      z.maxLength(max, says('is too long a list', allowed)),
+      ofLength(z.minLength(min, says('is too short a list', allowed))),
+      ofLength(z.maxLength(max, says('is too long a list', allowed))),
     );
 }
 

@@ -15,7 +15,7 @@ import { workCan } from '#engine/working/can.ts';
 import type { Working } from '#engine/working/working.ts';
 import { canCautions, sayMeasure } from '#words/en/can.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
-import { alkalinityMeqPerL, banded, number, oneOf, ph, positive, text } from './fields.ts';
+import { alkalinityMeqPerL, banded, number, object, oneOf, ph, positive, text } from './fields.ts';
 import { type Problem, read, says } from './problem.ts';
 
 const MOST_CANS = 1000;
@@ -59,24 +59,27 @@ const water = z.strictObject(
   { error: () => says('is not a water', 'an object with alkalinityMeqPerL and ecDsPerM') },
 );
 
-const shape = z.strictObject({
-  batch: z.optional(batch),
-  ratio: z.optional(ratio),
-  aim: z.optional(aim),
-  canL: number(0.1, 1000, 'L'),
-  areaM2: z.optional(number(0.01, 5000, 'm²')),
-  depthLPerM2: z.optional(number(0.01, 100, 'L/m²')),
-  spoon: z._default(z.nullable(oneOf(SPOON_COUNTRIES)), null),
-  water: z.optional(water),
-  crop: z.optional(text(60)),
-  growth: z.optional(oneOf(['seedling', 'established'])),
-  way: z._default(oneOf(['soil', 'leaf']), 'soil'),
-  eaten: z.optional(oneOf(['raw', 'cooked'])),
-  daysToPick: z.optional(number(0, 1000, 'days')),
-  nozzleMm: z.optional(positive(20, 'mm')),
-  strainedMm: z.optional(positive(20, 'mm')),
-  soil: z.optional(oneOf(['dry', 'moist'])),
-});
+const shape = object(
+  {
+    batch: z.optional(batch),
+    ratio: z.optional(ratio),
+    aim: z.optional(aim),
+    canL: number(0.1, 1000, 'L'),
+    areaM2: z.optional(number(0.01, 5000, 'm²')),
+    depthLPerM2: z.optional(number(0.01, 100, 'L/m²')),
+    spoon: z._default(z.nullable(oneOf(SPOON_COUNTRIES)), null),
+    water: z.optional(water),
+    crop: z.optional(text(60)),
+    growth: z.optional(oneOf(['seedling', 'established'])),
+    way: z._default(oneOf(['soil', 'leaf']), 'soil'),
+    eaten: z.optional(oneOf(['raw', 'cooked'])),
+    daysToPick: z.optional(number(0, 1000, 'days')),
+    nozzleMm: z.optional(positive(20, 'mm')),
+    strainedMm: z.optional(positive(20, 'mm')),
+    soil: z.optional(oneOf(['dry', 'moist'])),
+  },
+  'an object',
+);
 
 type CanInput = z.infer<typeof shape>;
 

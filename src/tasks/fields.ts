@@ -2,10 +2,27 @@
 // too comes from the journal's bounds. Ranges are wide enough for any plot and narrow enough to catch a slipped decimal.
 
 import * as z from 'zod/mini';
-import { number } from '#journal/bounds.ts';
+import { BELIEVED } from '#engine/quantity/parse.ts';
+import { number, ofLength } from '#journal/bounds.ts';
 import { says } from './problem.ts';
 
-export { listOf, massKg, number, oneOf, positive, volumeL } from '#journal/bounds.ts';
+export { listOf, number, ofLength, oneOf, positive } from '#journal/bounds.ts';
+
+/** An object with these fields. One that no word has is no problem here: it is listed as not read. */
+export function object<T extends z.core.$ZodLooseShape>(
+  shape: T,
+  what: string,
+  allowed = `an object with ${Object.keys(shape).join(', ')}`,
+) {
+  return z.strictObject(shape, { error: () => says(`is not ${what}`, allowed) });
+}
+
+/** Mass of one lot, from the least that a typed amount may be. */
+export const massKg = number(BELIEVED.mass.least, BELIEVED.mass.most, 'kg');
+/** Area of a bed. */
+export const areaM2 = number(BELIEVED.area.least, BELIEVED.area.most, 'm²');
+/** Volume of a vessel or of water. */
+export const volumeL = number(BELIEVED.volume.least, BELIEVED.volume.most, 'L');
 
 /** A number, or a band { low, likely, high } in order, both within the limits. */
 export function banded(min: number, max: number, unit: string) {
@@ -22,11 +39,16 @@ export function banded(min: number, max: number, unit: string) {
   );
 }
 
+/** Whether both are numbers and the first is the larger, for checks that run beside those of the single fields. */
+export function isMore(a: unknown, b: unknown): boolean {
+  return typeof a === 'number' && typeof b === 'number' && a > b;
+}
+
 /** A short text the grower typed. */
 export function text(max = 200) {
   return z
     .string({ error: () => says('is not a text', `a text of up to ${max} characters`) })
-    .check(z.maxLength(max, says('is too long', `a text of up to ${max} characters`)));
+    .check(ofLength(z.maxLength(max, says('is too long', `a text of up to ${max} characters`))));
 }
 
 /** pH of anything that may meet a batch. */

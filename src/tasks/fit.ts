@@ -20,34 +20,43 @@ import { type About, fitCautions } from '#words/en/fit.ts';
 import { scrapsCautions } from '#words/en/scraps.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
-import { listOf, number, oneOf, text, volumeL } from './fields.ts';
+import { listOf, number, object, oneOf, text, volumeL } from './fields.ts';
 import { portion, sugarIn, waterIn } from './portion.ts';
 import { type Problem, read } from './problem.ts';
 
-export const fitSchema = z.strictObject({
-  vessel: z.strictObject({
-    volumeL,
-    gasRoom: z._default(number(0, 0.9, 'share of the vessel'), 0.25),
-    emptyMassKg: z.optional(number(0, 200, 'kg')),
-    lid: z.optional(oneOf(['loose', 'vent', 'tight'])),
-  }),
-  plants: listOf(portion, 1, 40),
-  water: waterIn,
-  sugar: z.optional(sugarIn),
-  targetPh: z._default(number(3.5, 4.6, 'pH'), 3.9),
-  beds: z.optional(
-    listOf(
-      z.strictObject({
-        name: z.optional(text(60)),
-        areaM2: number(0.1, 5000, 'm²'),
-        depthLPerM2: z._default(number(0.1, 20, 'L/m²'), 2),
-        everyDays: z._default(number(1, 120, 'days'), 14),
-      }),
-      0,
-      200,
+export const fitSchema = object(
+  {
+    vessel: object(
+      {
+        volumeL,
+        gasRoom: z._default(number(0, 0.9, 'share of the vessel'), 0.25),
+        emptyMassKg: z.optional(number(0, 200, 'kg')),
+        lid: z.optional(oneOf(['loose', 'vent', 'tight'])),
+      },
+      'a vessel',
     ),
-  ),
-});
+    plants: listOf(portion, 1, 40),
+    water: waterIn,
+    sugar: z.optional(sugarIn),
+    targetPh: z._default(number(3.5, 4.6, 'pH'), 3.9),
+    beds: z.optional(
+      listOf(
+        object(
+          {
+            name: z.optional(text(60)),
+            areaM2: number(0.1, 5000, 'm²'),
+            depthLPerM2: z._default(number(0.1, 20, 'L/m²'), 2),
+            everyDays: z._default(number(1, 120, 'days'), 14),
+          },
+          'a bed',
+        ),
+        0,
+        200,
+      ),
+    ),
+  },
+  'an object',
+);
 
 /** Sugar is no question while a lot stands in the recipe that stays out. */
 const OF_SUGAR = ['sugar-window-closed', 'may-not-turn-sour', 'more-sugar-than-the-acid-uses'];

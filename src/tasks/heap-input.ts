@@ -3,7 +3,7 @@
 
 import * as z from 'zod/mini';
 import { material } from '#engine/tables/index.ts';
-import { banded, listOf, massKg, number, oneOf, positive, text } from './fields.ts';
+import { banded, listOf, massKg, number, object, oneOf, positive, text } from './fields.ts';
 import { materialId } from './portion.ts';
 import { says } from './problem.ts';
 
@@ -106,8 +106,8 @@ const log = z.strictObject(
   { error: () => says('is not a log', 'an object with entries, and method, airC, curedDays where they are told') },
 );
 
-export const heapSchema = z
-  .strictObject({
+export const heapSchema = object(
+  {
     ingredients: listOf(ingredient, 1, 60),
     target: z.optional(
       z.strictObject(
@@ -119,20 +119,21 @@ export const heapSchema = z
       ),
     ),
     log: z.optional(log),
-  })
-  .check((context) => {
-    const { ingredients, target } = context.value as { ingredients?: unknown; target?: Told };
-    if (!Array.isArray(ingredients)) return;
-    const rows = ingredients as readonly Told[];
-    const sought = rows.filter((row) => row?.massKg === null);
-    const wrong = (path: string, what: string, allowed: string) =>
-      context.issues.push({ code: 'custom', path: [path], input: context.value, message: says(what, allowed) });
-    if (sought.length > 0 && sought.length === rows.length) {
-      wrong('ingredients', 'has no row of a known mass', 'at least one row with massKg or volume');
-    }
-    if (sought.length > 0 && target?.cn === undefined && target?.moisturePercent === undefined) {
-      wrong('target', 'is missing where a mass is to be found', 'an object with cn, moisturePercent or both');
-    }
-  });
+  },
+  'an object',
+).check((context) => {
+  const { ingredients, target } = context.value as { ingredients?: unknown; target?: Told };
+  if (!Array.isArray(ingredients)) return;
+  const rows = ingredients as readonly Told[];
+  const sought = rows.filter((row) => row?.massKg === null);
+  const wrong = (path: string, what: string, allowed: string) =>
+    context.issues.push({ code: 'custom', path: [path], input: context.value, message: says(what, allowed) });
+  if (sought.length > 0 && sought.length === rows.length) {
+    wrong('ingredients', 'has no row of a known mass', 'at least one row with massKg or volume');
+  }
+  if (sought.length > 0 && target?.cn === undefined && target?.moisturePercent === undefined) {
+    wrong('target', 'is missing where a mass is to be found', 'an object with cn, moisturePercent or both');
+  }
+});
 
 export type HeapInput = z.infer<typeof heapSchema>;

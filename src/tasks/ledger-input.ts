@@ -2,14 +2,23 @@
 // grower's own, the temperatures of the days. Whether an act names a bed and a batch that are there is checked here too.
 
 import * as z from 'zod/mini';
-import { material } from '#engine/tables/index.ts';
 import { date, yesNo } from '#journal/bounds.ts';
-import { banded, listOf, massKg, number, oneOf, ph, positive, temperatureC, text } from './fields.ts';
-import { nearestIds, portion, sugarIn, waterIn } from './portion.ts';
+import {
+  areaM2,
+  banded,
+  isMore,
+  listOf,
+  massKg,
+  number,
+  object,
+  oneOf,
+  ph,
+  positive,
+  temperatureC,
+  text,
+} from './fields.ts';
+import { materialId, portion, sugarIn, waterIn } from './portion.ts';
 import { says } from './problem.ts';
-
-const object = <T extends z.core.$ZodLooseShape>(shape: T, what: string) =>
-  z.strictObject(shape, { error: () => says(`is not ${what}`, `an object with ${Object.keys(shape).join(', ')}`) });
 
 const gPerM2 = (max: number) => banded(0, max, 'g/m²');
 const soilValue = object(
@@ -40,7 +49,7 @@ const soil = object(
 const bed = object(
   {
     name: text(80),
-    areaM2: positive(5000, 'm²'),
+    areaM2,
     crop: z.optional(text(80)),
     yieldKgPerM2: z.optional(positive(100, 'kg/m²')),
     plantedOn: z.optional(date),
@@ -74,14 +83,6 @@ const pour = object(
   'a pour',
 );
 
-const materialId = text(80).check(
-  z.refine((id) => material(id) !== undefined, {
-    error: (issue) => {
-      const near = nearestIds(String(issue.input));
-      return says('is not a material known here', near.length > 0 ? near.join(', ') : 'see help materials');
-    },
-  }),
-);
 const matter = {
   ...act,
   material: z.optional(materialId),
@@ -186,7 +187,7 @@ const ownCrop = object(
 );
 
 const dayOf = object({ on: date, lowC: temperatureC, highC: temperatureC }, 'a day').check(
-  z.refine((told) => !(told?.lowC > told?.highC), {
+  z.refine((told) => !isMore(told?.lowC, told?.highC), {
     path: ['highC'],
     error: says('is below the low', 'no less than lowC'),
     when: () => true,
@@ -214,7 +215,7 @@ const shape = {
   aim: z._default(oneOf(['least-cost', 'least-purchase']), 'least-cost'),
 };
 
-export const ledgerSchema = z.strictObject(shape).check(
+export const ledgerSchema = object(shape, 'an object').check(
   z.check((ctx) => {
     const told = ctx.value;
     const fault = (path: (string | number)[], message: string, input: unknown) =>

@@ -7,10 +7,13 @@ import { material, materials } from '#engine/tables/index.ts';
 import { alkalinityMeqPerL, banded, massKg, number, oneOf, ph, text, volumeL } from './fields.ts';
 import { says } from './problem.ts';
 
+const A_MATERIAL = 'an id of the materials list (see help materials)';
+
 /** An id of the materials list. */
 export const materialId = text(80).check(
   z.refine((id) => material(id) !== undefined, {
-    error: (issue) => says('is not a material known here', allowedNear(String(issue.input))),
+    error: (issue) =>
+      says('is not a material known here', typeof issue.input === 'string' ? allowedNear(issue.input) : A_MATERIAL),
   }),
 );
 
@@ -68,7 +71,7 @@ export type SugarIn = z.infer<typeof sugarIn>;
 /** The ids most like the one typed, or where the list stands. */
 function allowedNear(typed: string): string {
   const near = nearestIds(typed);
-  return near.length > 0 ? `${near.join(', ')} (see help materials)` : 'see help materials';
+  return near.length > 0 ? `${near.join(', ')} (see help materials)` : A_MATERIAL;
 }
 
 /** Up to three ids with a word like one that was typed, the likest and first-named first. */

@@ -5,7 +5,7 @@ import * as z from 'zod/mini';
 import { LIDS } from '#engine/souring/gas/lid.ts';
 import { SMELLS, SURFACES } from '#engine/souring/look.ts';
 import { CHOPS } from '#engine/souring/model/chop.ts';
-import { listOf, number, oneOf, positive, text } from './fields.ts';
+import { listOf, number, object, ofLength, oneOf, positive, text } from './fields.ts';
 import { fitSchema } from './fit.ts';
 import { says } from './problem.ts';
 
@@ -24,7 +24,10 @@ const warmth = z.union(
     readC,
     z
       .array(z.tuple([number(-MOST_TOLD_DAYS, MOST_TOLD_DAYS, 'days'), readC, readC]))
-      .check(z.minLength(1), z.maxLength(MOST_TOLD_DAYS)),
+      .check(
+        ofLength(z.minLength(1, says('is an empty list', WARMTH))),
+        ofLength(z.maxLength(MOST_TOLD_DAYS, says('is too long a list', `${WARMTH}; up to ${MOST_TOLD_DAYS} days`))),
+      ),
   ],
   { error: () => says('is not a temperature', WARMTH) },
 );
@@ -49,23 +52,26 @@ const look = z.strictObject(
   },
 );
 
-export const sourSchema = z.strictObject({
-  ...fitSchema.shape,
-  temperatureC: warmth,
-  days: z._default(number(1, 120, 'days'), 21),
-  lid: z.optional(oneOf(LIDS)),
-  looks: z._default(listOf(look, 0, 400), []),
-  today: z.optional(number(0, MOST_TOLD_DAYS, 'days since the filling')),
-  starterL: z._default(number(0, 500, 'L'), 0),
-  saltKg: z._default(number(0, 50, 'kg'), 0),
-  chop: z._default(oneOf(CHOPS), 'chopped'),
-  room: z.optional(
-    z.strictObject(
-      { roomM3: positive(100_000, 'm³'), airChangesPerH: z._default(number(0, 100, 'changes of air an hour'), 0) },
-      { error: () => says('is not a room', 'an object with roomM3 and, where known, airChangesPerH') },
+export const sourSchema = object(
+  {
+    ...fitSchema.shape,
+    temperatureC: warmth,
+    days: z._default(number(1, 120, 'days'), 21),
+    lid: z.optional(oneOf(LIDS)),
+    looks: z._default(listOf(look, 0, 400), []),
+    today: z.optional(number(0, MOST_TOLD_DAYS, 'days since the filling')),
+    starterL: z._default(number(0, 500, 'L'), 0),
+    saltKg: z._default(number(0, 50, 'kg'), 0),
+    chop: z._default(oneOf(CHOPS), 'chopped'),
+    room: z.optional(
+      z.strictObject(
+        { roomM3: positive(100_000, 'm³'), airChangesPerH: z._default(number(0, 100, 'changes of air an hour'), 0) },
+        { error: () => says('is not a room', 'an object with roomM3 and, where known, airChangesPerH') },
+      ),
     ),
-  ),
-  draws: z.optional(number(20, 5000, 'draws')),
-});
+    draws: z.optional(number(20, 5000, 'draws')),
+  },
+  'an object',
+);
 
 export type SourInput = z.infer<typeof sourSchema>;

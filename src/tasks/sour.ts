@@ -20,13 +20,15 @@ type Answer =
   | { readonly ok: true; readonly value: SourResult }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Fewer draws are quicker and coarser. */
+/** Fewer draws are quicker and coarser; `quick` makes no new draws for the looks and tries no rescue. */
 export interface SourOptions {
   readonly draws?: number;
+  readonly quick?: boolean;
 }
 
-function whole(opened: OpenedSour, options: SourOptions): SourResult {
-  return answerSour(opened, runSour(opened, 0, options.draws ?? opened.draws));
+function whole(opened: OpenedSour, { draws, quick }: SourOptions): SourResult {
+  const members = runSour(opened, 0, draws ?? opened.draws);
+  return answerSour(opened, members, opened.input.looks, undefined, { quick: quick === true });
 }
 
 /** What to expect, and what the looks say: any input in, the contract's answer or all its problems out. */

@@ -20,7 +20,7 @@ import { scrapsCautions } from '#words/en/scraps.ts';
 import { strainCautions } from '#words/en/strain.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
-import { listOf, number, oneOf, ph, positive, temperatureC } from './fields.ts';
+import { isMore, listOf, number, object, oneOf, ph, positive, temperatureC } from './fields.ts';
 import { portion, sugarIn, waterIn } from './portion.ts';
 import { type Problem, read, says } from './problem.ts';
 
@@ -38,7 +38,7 @@ const bottle = z
     { error: () => says('is not a bottle', 'an object with volumeL, filledL, cap and material') },
   )
   .check(
-    z.refine((told) => !(told?.filledL > told?.volumeL), {
+    z.refine((told) => !isMore(told?.filledL, told?.volumeL), {
       path: ['filledL'],
       error: says('is more than the bottle holds', 'more than 0, up to its volumeL'),
       // Also when another field is wrong, so that all problems are told at once.
@@ -46,20 +46,23 @@ const bottle = z
     }),
   );
 
-export const strainSchema = z.strictObject({
-  plants: listOf(portion, 1, 40),
-  water: waterIn,
-  sugar: z.optional(sugarIn),
-  starterL: z._default(number(0, 500, 'L'), 0),
-  days: number(0, 400, 'days'),
-  temperatureC,
-  finalPh: ph,
-  drainedL: number(0, 2000, 'L'),
-  solidsKg: number(0, 2000, 'kg'),
-  state: z.optional(oneOf(['souring', 'slow', 'ready', 'doubtful', 'lost', 'unknown'])),
-  bottle: z.optional(bottle),
-  vesselLid: z.optional(oneOf(['loose', 'vent', 'tight'])),
-});
+export const strainSchema = object(
+  {
+    plants: listOf(portion, 1, 40),
+    water: waterIn,
+    sugar: z.optional(sugarIn),
+    starterL: z._default(number(0, 500, 'L'), 0),
+    days: number(0, 400, 'days'),
+    temperatureC,
+    finalPh: ph,
+    drainedL: number(0, 2000, 'L'),
+    solidsKg: number(0, 2000, 'kg'),
+    state: z.optional(oneOf(['souring', 'slow', 'ready', 'doubtful', 'lost', 'unknown'])),
+    bottle: z.optional(bottle),
+    vesselLid: z.optional(oneOf(['loose', 'vent', 'tight'])),
+  },
+  'an object',
+);
 
 /** Pressure of the bottle if it were closed; null where the sugar left is not known. */
 export interface BottlePressure {

@@ -82,7 +82,7 @@ describe('water, asked with bad figures', () => {
   it('names every problem at once, with value and allowed range', () => {
     const said = lines({ volumeL: -5, freeChlorineMgPerL: 200, alkalinity: { value: 'hard', unit: 'dH' }, use: 'tea' });
     expect(said).toHaveLength(4);
-    expect(said[0]).toBe('volumeL: must be more than 0 (got -5); allowed: more than 0, up to 2000 L');
+    expect(said[0]).toBe('volumeL: is too small (got -5); allowed: 0.000001 to 2000 L');
     expect(said[1]).toContain('freeChlorineMgPerL: is too large (got 200)');
     expect(said[2]).toContain('alkalinity.value: is not a number');
     expect(said[3]).toContain('allowed: pail, can, raw-crop');

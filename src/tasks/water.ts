@@ -15,7 +15,7 @@ import { workWater } from '#engine/working/water.ts';
 import type { Working } from '#engine/working/working.ts';
 import { sayAdvice, waterCautions } from '#words/en/water.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
-import { massKg, number, oneOf, volumeL } from './fields.ts';
+import { massKg, number, object, oneOf, volumeL } from './fields.ts';
 import { type Problem, read, says } from './problem.ts';
 
 const UNITS = ['mg/L CaCO3', 'mmol/L', 'meq/L', 'dH', 'fH', 'clark', 'gpg'] as const satisfies AlkalinityUnit[];
@@ -29,7 +29,7 @@ const WHICH_DEGREE = `dH (German, ${one('dH')} meq/L each), fH (French, ${one('f
 
 const alkalinityUnit = z.enum(UNITS, {
   error: (issue) =>
-    SOME_DEGREE.test(String(issue.input))
+    typeof issue.input === 'string' && SOME_DEGREE.test(issue.input)
       ? says('does not say whose degree it is', WHICH_DEGREE)
       : says('is not a unit of alkalinity known here', UNITS.join(', ')),
 });
@@ -51,15 +51,18 @@ const alkalinity = z
     });
   });
 
-export const waterSchema = z.strictObject({
-  volumeL,
-  freeChlorineMgPerL: z.optional(number(0, 20, 'mg/L')),
-  chloramineMgPerL: z.optional(number(0, 20, 'mg/L as chlorine')),
-  alkalinity: z.optional(alkalinity),
-  use: z.optional(oneOf(['pail', 'can', 'raw-crop'])),
-  source: z.optional(oneOf(['tap', 'rain', 'roof', 'ditch', 'pond', 'well'])),
-  plantsKg: z.optional(massKg),
-});
+export const waterSchema = object(
+  {
+    volumeL,
+    freeChlorineMgPerL: z.optional(number(0, 20, 'mg/L')),
+    chloramineMgPerL: z.optional(number(0, 20, 'mg/L as chlorine')),
+    alkalinity: z.optional(alkalinity),
+    use: z.optional(oneOf(['pail', 'can', 'raw-crop'])),
+    source: z.optional(oneOf(['tap', 'rain', 'roof', 'ditch', 'pond', 'well'])),
+    plantsKg: z.optional(massKg),
+  },
+  'an object',
+);
 
 /** The contract's answer; a figure whose input was not given is absent, and the advice says so. */
 export interface WaterResult extends Omit<WaterAnswer, 'advice'> {

@@ -1,0 +1,130 @@
+// Values that pass for a text or a list only at first sight, and amounts that round to nothing: each is refused at its
+// field with its value and what would do, and nothing throws.
+
+import { describe, expect, it } from 'vitest';
+import { type Reply, task, type Word } from '#tasks/index.ts';
+import { explainLedger } from '#tasks/ledger.ts';
+import { cite } from '#tasks/lists.ts';
+import { problemLine } from '#tasks/problem.ts';
+
+const OWN: readonly Readonly<Record<string, unknown>>[] = [
+  { toString: 1 },
+  { toString: null, valueOf: null },
+  { length: { toString: 1 } },
+  { length: 1e9 },
+];
+const water = { volumeL: 20, alkalinity: { value: 2.5, unit: 'meq/L' } };
+const can = { ratio: { n: 200, reading: 'in' }, canL: 9 };
+const strain = {
+  plants: [{ name: 'clippings', massKg: 2, dryMatter: 0.22 }],
+  water: { volumeL: 5 },
+  days: 10,
+  temperatureC: 20,
+  finalPh: 3.7,
+  drainedL: 5,
+  solidsKg: 1,
+};
+const bottle = { volumeL: 1, filledL: 0.9, cap: 'vent', material: 'plastic' };
+const beds = { beds: [{ name: 'Gate', areaM2: 10 }], from: '2026-04-01', to: '2026-09-30' };
+
+async function problemsOf(word: Word, input: object): Promise<readonly string[]> {
+  const reply: Reply = (await task(word)).ask(JSON.parse(JSON.stringify(input)));
+  return reply.ok ? [] : reply.problems.map(problemLine);
+}
+
+describe.each(OWN)('%j where a text, a number or a list belongs', (odd) => {
+  it.each<readonly [Word, object, string]>([
+    ['water', { ...water, alkalinity: { value: 2, unit: odd } }, 'alkalinity.unit'],
+    ['water', { ...water, use: odd }, 'use'],
+    ['can', { ...can, batch: { peg: odd } }, 'batch.peg'],
+    ['can', { ...can, crop: odd }, 'crop'],
+    ['strain', { ...strain, plants: odd }, 'plants'],
+    ['strain', { ...strain, plants: [{ material: odd, massKg: 1 }] }, 'plants[0].material'],
+    ['strain', { ...strain, bottle: { ...bottle, filledL: odd } }, 'bottle.filledL'],
+    ['strain', { ...strain, bottle: { ...bottle, volumeL: odd } }, 'bottle.volumeL'],
+    ['ledger', { ...beds, beds: [{ name: odd, areaM2: 10 }] }, 'beds[0].name'],
+    ['ledger', { ...beds, temperatures: [{ on: '2026-05-01', lowC: odd, highC: 12 }] }, 'temperatures[0].lowC'],
+    ['ledger', { ...beds, acts: [{ bed: 'Gate', kind: 'mulch', material: odd, massKg: 1 }] }, 'acts[0].material'],
+    ['heap', { ingredients: odd }, 'ingredients'],
+    ['heap', { ingredients: [{ name: odd, massKg: 1, moisturePercent: 60 }] }, 'ingredients[0].name'],
+    ['fit', { vessel: odd, plants: strain.plants, water: strain.water }, 'vessel'],
+    ['sour', { vessel: { volumeL: 9 }, plants: strain.plants, water: strain.water, temperatureC: odd }, 'temperatureC'],
+  ])('is refused once by %s %#', async (word, input, field) => {
+    const lines = (await problemsOf(word, input)).filter((line) => line.startsWith(`${field}`));
+    expect(lines.length).toBeGreaterThan(0);
+    for (const line of lines) expect(line).toMatch(/^\S+: (is .+ \(got .+\)|is missing); allowed: .+/);
+  });
+});
+
+describe('an amount that rounds to nothing', () => {
+  it.each<readonly [Word, object, string]>([
+    ['water', { ...water, plantsKg: 5e-324 }, 'plantsKg: is too small (got 5e-324); allowed: 0.000001 to 1000 kg'],
+    [
+      'fit',
+      { ...strain, vessel: { volumeL: 1e-300 } },
+      'vessel.volumeL: is too small (got 1e-300); allowed: 0.000001 to 2000 L',
+    ],
+    [
+      'ledger',
+      { ...beds, beds: [{ name: 'Gate', areaM2: 5e-324 }] },
+      'beds[0].areaM2: is too small (got 5e-324); allowed: 0.0001 to 5000 m²',
+    ],
+  ])('is refused by %s', async (word, input, line) => {
+    expect(await problemsOf(word, input)).toContain(line);
+  });
+
+  it('is nothing where nothing may be: a zero below nothing is a zero', async () => {
+    const rows = (nPercentDm: number) => ({
+      ingredients: [
+        { name: 'clippings', moisturePercent: 77, cPercentDm: 45, nPercentDm, massKg: 10 },
+        { name: 'leaves', moisturePercent: 35, cPercentDm: 50, nPercentDm: 0.75, massKg: 5 },
+      ],
+    });
+    const { ask } = await task('heap');
+    const [below, zero] = [ask(rows(-0)), ask(rows(0))];
+    if (!below.ok || !zero.ok) throw new Error('a heap was refused');
+    expect(below.workings()).toEqual(zero.workings());
+  });
+});
+
+describe('a refusal', () => {
+  it.each<readonly [Word, unknown]>([
+    ['fit', 5],
+    ['fit', null],
+    ['can', []],
+    ['water', 'text'],
+    ['strain', true],
+    ['sour', [1]],
+    ['heap', null],
+    ['ledger', 0],
+  ])('of %s for %j names what would do', async (word, input) => {
+    const [line, ...more] = await problemsOf(word, input as object);
+    expect(more).toEqual([]);
+    expect(line).toMatch(/^input: is not an object \(got .+\); allowed: an object with .+/);
+  });
+
+  it.each([[[]], [[[0]]], [[[0, 1]]], [[[0, 900, 1]]], ['warm'], [{}]])(
+    'of temperatures %j names what would do',
+    async (temperatureC) => {
+      const lines = await problemsOf('sour', { ...strain, vessel: { volumeL: 9 }, temperatureC });
+      expect(lines.length).toBeGreaterThan(0);
+      for (const line of lines) expect(line).toMatch(/^temperatureC.*: is .+ \(got .+\); allowed: .+°C/);
+    },
+  );
+});
+
+describe('a source in the grower’s own words', () => {
+  it.each(['notebook', 'memory', 'pnw-636', 'our scale', 'constructor'])(
+    '"%s" is told as it is and never looked up',
+    (source) => {
+      const crops = [{ name: 'sea kale', source, nNeedGPerM2: 10, pGPerKg: 0.4, kGPerKg: 3, yieldKgPerM2: 2 }];
+      const workings = explainLedger({ ...beds, beds: [{ name: 'Gate', areaM2: 10, crop: 'sea kale' }], crops });
+      const needs = workings.filter(({ figure }) => figure.includes('needG'));
+      expect(needs).toHaveLength(3);
+      for (const one of needs) {
+        expect([...one.sources, ...one.inputs.flatMap((input) => input.source ?? [])].map(cite)).toEqual([]);
+        expect(one.doubts).toContain(`sea kale: by your own source, ${source}`);
+      }
+    },
+  );
+});
