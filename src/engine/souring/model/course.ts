@@ -61,7 +61,11 @@ export type Trace =
   | 'enteroCellsGPerL';
 
 /** A run: one value every KEPT_EVERY_H hours from the filling on, the last at or after the last day asked. */
-export type Course = { readonly [name in Trace]: Float64Array } & { readonly points: number };
+export type Course = { readonly [name in Trace]: Float64Array } & {
+  readonly points: number;
+  /** Steps it took. */
+  readonly stepsCount: number;
+};
 
 const PLAIN: readonly (readonly [Trace, number])[] = [
   ['boundGPerL', AT.bound],
@@ -124,6 +128,7 @@ export function course(batch: Batch, parameters: Parameters, days: number): Cour
   };
   const changes = batch.changes ?? [];
   let done = 0;
+  let stepsCount = 0;
   const change = (point: number) => {
     for (let next = changes[done]; next && next.day * 24 <= point * KEPT_EVERY_H + 1e-9; next = changes[++done]) {
       makeChange(y, next, parameters);
@@ -135,11 +140,11 @@ export function course(batch: Batch, parameters: Parameters, days: number): Cour
   for (let point = 1; point < points; point++) {
     const untilH = point * KEPT_EVERY_H;
     let timeH = untilH - KEPT_EVERY_H;
-    while (timeH < untilH - 1e-9) timeH += advance({ y, trial, slopes, rates, warmth, timeH, untilH });
+    for (; timeH < untilH - 1e-9; stepsCount++) timeH += advance({ y, trial, slopes, rates, warmth, timeH, untilH });
     keep(point);
     change(point);
   }
-  return { ...made, points };
+  return { ...made, points, stepsCount };
 }
 
 /** Puts a change into the state; what is not a number adds nothing. */
