@@ -69,7 +69,7 @@ export async function attack({ word, from, to, quick, planted = (asked) => asked
     const seen = watched(asked, index % COUNTED_EVERY === 0);
     const fault = (kind: Fault['kind'], what: string) => faults.push({ kind, index, what });
     try {
-      const mode = { file: 'input.json', json: index % 2 === 0, cite: index % 4 < 2 ? cite : undefined };
+      const mode = { file: 'input.json', json: index % 2 === 0, cite: index % 8 < 2 ? cite : undefined };
       const ended = answer(seen.task, text, mode);
       if (seen.reply()?.ok === true) answered += 1;
       for (const what of writtenFaults(ended, mode.json, text)) fault('written', what);
@@ -114,7 +114,7 @@ function forecastWork(
   return { draws: (reply.value as SourResult).draws, stepsPerDay: stepsCount / runDays };
 }
 
-const FEW: SourOptions = { draws: 4, quick: true };
+const FEW: SourOptions = { draws: 2, quick: true };
 
 /** The word `sour` with few draws: the same reading, sentences and workings. */
 const quickSour: Task = {
