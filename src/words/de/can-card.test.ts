@@ -1,5 +1,6 @@
 // Every rule that may stand on the can card has a sentence in both languages.
 import { describe, expect, it } from 'vitest';
+import { SPOON_COUNTRIES, UNITS } from '#engine/quantity/units.ts';
 import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules } from '#engine/rules/bed.ts';
 import { canRules } from '#engine/rules/can.ts';
@@ -39,5 +40,18 @@ describe('the can card in two languages', () => {
     expect(german.litres(11.52)).toBe('11,5\u00a0L');
     expect(english.litres(11.52)).toBe('11.5\u00a0L');
     expect(german.ml(243.9)).toBe('244\u00a0mL');
+  });
+  // A teaspoon taken for a tablespoon triples the dose. The millilitres are those of the units' table, to the tenth.
+  it.each(
+    SPOON_COUNTRIES.flatMap((spoon) => [['tablespoon', 'tbsp', spoon] as const, ['teaspoon', 'tsp', spoon] as const]),
+  )('says what a %s (%s) of %s holds, in both languages', (tool, short, spoon) => {
+    const holdsMl = UNITS[`${short}-${spoon}`].factor * 1000;
+    for (const words of [english, german]) {
+      const said = words.measure({ tool, spoon, count: 2, countText: '2', errorPercent: 0 });
+      const figure = /([\d.,]+)\s?mL/.exec(said)?.[1]?.replace(',', '.');
+      // Of US spoons no size is said: a household there has no other.
+      if (spoon === 'us') expect(figure, said).toBeUndefined();
+      else expect(Number(figure), said).toBeCloseTo(holdsMl, 1);
+    }
   });
 });

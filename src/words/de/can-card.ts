@@ -17,11 +17,10 @@ const ml = (volumeMl: number) => unit(volumeMl, 'mL', volumeMl >= 20 ? 0 : volum
 const ratio = ({ n: parts, reading }: RatioSaid) =>
   reading === 'in' ? `1 Teil in ${figure(parts)} Teilen fertig` : `1 zu ${figure(parts)} Wasser`;
 const EC = 'dS/m';
-const spoons: Readonly<Record<SpoonCountry, string>> = {
-  us: 'US',
-  metric: 'metrisch, 15 mL',
-  uk: 'alt-britisch, 17,8 mL',
-  au: 'australisch, 20 mL',
+/** Whose spoon, and what it holds: a table and a tea spoon of one country do not hold the same. */
+const spoons: Readonly<Record<'tablespoon' | 'teaspoon', Readonly<Record<SpoonCountry, string>>>> = {
+  tablespoon: { us: 'US', metric: 'metrisch, 15 mL', uk: 'alt-britisch, 17,8 mL', au: 'australisch, 20 mL' },
+  teaspoon: { us: 'US', metric: 'metrisch, 5 mL', uk: 'alt-britisch, 5,9 mL', au: 'australisch, 5 mL' },
 };
 
 const WEEKDAYS = ['So', 'Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa'];
@@ -44,7 +43,7 @@ function measure(one: Measure): string {
       return `Spritze 20 mL: zusammen ${unit(one.count, 'mL', 1)}${off}`;
     case 'tablespoon':
     case 'teaspoon':
-      return `${one.countText} ${one.tool === 'tablespoon' ? 'Esslöffel' : 'Teelöffel'} (${spoons[one.spoon]})${off}`;
+      return `${one.countText} ${one.tool === 'tablespoon' ? 'Esslöffel' : 'Teelöffel'} (${spoons[one.tool][one.spoon]})${off}`;
     case 'mix':
       return `eine Vormischung für ${one.count} Kannen: ${ml(one.concentrateMl)} Ansatz, mit Wasser auf ${ml(one.mixMl)}, davon ${ml(one.eachMl)} in jede Kanne`;
   }
