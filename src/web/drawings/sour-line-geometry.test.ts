@@ -3,7 +3,9 @@ import {
   alarmPath,
   bandPaths,
   type DrawnReading,
+  figurePlace,
   labelled,
+  limitNames,
   linePath,
   namesSide,
   sourScale,
@@ -80,6 +82,37 @@ describe('the names of the limits', () => {
   });
   it('make way to the right for a batch that came down early', () => {
     expect(side([reading(0, 6.3), reading(2, 4.5), reading(4, 4.1)], 12)).toBe('right');
+  });
+});
+
+describe('names and figures on one paper', () => {
+  const limits = [
+    { text: '4.6 food line', ph: 4.6, under: false },
+    { text: '4.2 ready if twice', ph: 4.2, under: false },
+    { text: '4.0 for held', ph: 4.0, under: true },
+  ] as const;
+  const slow = [7, 6.4, 5.7, 5.1, 4.7, 4.4, 4.1].map((ph, i) => reading(i * 3, ph));
+  it.each([270, 350, 640])('keep clear of one another and of the last figure, %s px wide', (width) => {
+    for (let until = 1; until <= slow.length; until++) {
+      const readings = slow.slice(0, until);
+      const scale = sourScale(readings, { width, height: 380, lastDay: 22 });
+      const names = limitNames(limits, readings, scale);
+      const last = figurePlace(readings.at(-1) as DrawnReading, scale);
+      for (const { box, text } of names) {
+        const beside = last.anchor === 'start' ? box.right <= last.x : box.left >= last.x;
+        const apart = beside || box.bottom <= last.y - 32 || box.top >= last.y;
+        expect(apart || box.left >= last.x + 56 || box.right <= last.x - 56, `${text} at ${until}`).toBe(true);
+      }
+      for (const one of labelled(
+        readings,
+        scale,
+        names.map(({ box }) => box),
+      ).slice(0, -1)) {
+        const { x, y } = figurePlace(one, scale);
+        for (const { box } of names)
+          expect(x + 34 <= box.left || x >= box.right || y <= box.top || y - 22 >= box.bottom).toBe(true);
+      }
+    }
   });
 });
 

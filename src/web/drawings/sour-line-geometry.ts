@@ -44,6 +44,8 @@ const HIGHEST_PH = 7;
 const LAST_FIGURE_PH = 0.35;
 /** Widths of a label beside its dot, px. */
 const LABEL = { wide: 34, high: 22 } as const;
+/** The same for the last reading, whose figure is larger. */
+const LAST_LABEL = { wide: 56, high: 32 } as const;
 
 /** The scales for some readings. The axis ends on a whole pH or half of one, and on a tick of days. */
 export function sourScale(readings: readonly DrawnReading[], room: SourLineRoom): SourLineScale {
@@ -91,25 +93,65 @@ export function alarmPath(
   return `${path}H${px(right)}`;
 }
 
-/** The readings whose figure finds room: the last always, then the first, then those between from the newest back. */
-export function labelled(readings: readonly DrawnReading[], scale: SourLineScale): readonly DrawnReading[] {
+/** What letters reach below the line they stand on, px. */
+const BELOW_LINE = 5;
+
+/** A piece of text on paper, px. */
+export interface TextBox {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const meet = (a: TextBox, b: TextBox) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Where the figure of a reading begins or ends, and on which line: above its dot; just below the lowest limit under it. */
+export function figurePlace({ day, ph }: Pick<DrawnReading, 'day' | 'ph'>, scale: SourLineScale) {
+  const anchor = scale.x(day) > scale.right - 44 ? ('end' as const) : ('start' as const);
+  const x = scale.x(day) + (anchor === 'end' ? -11 : 11);
+  return { anchor, x, y: scale.y(ph) + (ph >= 3.35 && ph <= 4.05 ? 30 : -9) };
+}
+
+/** The room a figure takes; the last one is larger. */
+function figureBox(one: DrawnReading, scale: SourLineScale, isLast: boolean): TextBox {
+  const { anchor, x, y } = figurePlace(one, scale);
+  const { wide, high } = isLast ? LAST_LABEL : LABEL;
+  const left = anchor === 'end' ? x - wide : x;
+  return { left, right: left + wide, top: y - high, bottom: y + BELOW_LINE };
+}
+
+/**
+ * The readings whose figure finds room: the last always, then the first, then those between from the newest back.
+ * @param taken what else is written on the paper; a figure other than the last gives way to it
+ */
+export function labelled(
+  readings: readonly DrawnReading[],
+  scale: SourLineScale,
+  taken: readonly TextBox[] = [],
+): readonly DrawnReading[] {
   const last = readings.at(-1);
   if (last === undefined) return [];
-  const order = [last, ...readings.slice(0, 1), ...readings.slice(1, -1).toReversed()];
-  const kept: DrawnReading[] = [];
+  const order = [...readings.slice(0, -1).slice(0, 1), ...readings.slice(1, -1).toReversed()];
+  const kept = new Map([[last, figureBox(last, scale, true)]]);
   for (const one of order) {
-    const clear = kept.every(
-      (other) =>
-        Math.abs(scale.x(one.day) - scale.x(other.day)) >= LABEL.wide ||
-        Math.abs(scale.y(one.ph) - scale.y(other.ph)) >= LABEL.high,
-    );
-    if (clear && !kept.includes(one)) kept.push(one);
+    const box = figureBox(one, scale, false);
+    if (![...kept.values(), ...taken].some((other) => meet(box, other))) kept.set(one, box);
   }
-  return readings.filter((one) => kept.includes(one));
+  return readings.filter((one) => kept.has(one));
 }
 
 /** Room of the limits' names on their lines: px along the line, and pH from the lowest to the highest of them. */
-const NAMES = { wide: 160, lowPh: 3.75, highPh: 4.95 } as const;
+const NAMES = {
+  wide: 160,
+  widePerLetter: 8.6,
+  high: 16,
+  over: -5,
+  under: 19,
+  step: 36,
+  lowPh: 3.75,
+  highPh: 4.95,
+} as const;
 
 /** The end of the limits at which their names stand: the left, unless the readings run through there and not at the right. */
 export function namesSide(readings: readonly DrawnReading[], scale: SourLineScale): 'left' | 'right' {
@@ -122,6 +164,38 @@ export function namesSide(readings: readonly DrawnReading[], scale: SourLineScal
     });
   const isLeftTaken = meets(scale.left, scale.left + NAMES.wide);
   return isLeftTaken && !meets(scale.right - NAMES.wide, scale.right) ? 'right' : 'left';
+}
+
+/** A limit with its name on the paper. */
+export interface NamedLimit {
+  readonly text: string;
+  readonly ph: number;
+  /** Whether the name stands under its line, not on it. */
+  readonly under: boolean;
+}
+
+/** Where each limit's name stands: on the side that suits all, or where the last figure and the names before it leave room. */
+export function limitNames(limits: readonly NamedLimit[], readings: readonly DrawnReading[], scale: SourLineScale) {
+  const usual = namesSide(readings, scale);
+  const other = usual === 'left' ? 'right' : 'left';
+  const last = readings.at(-1);
+  const taken = last === undefined ? [] : [figureBox(last, scale, true)];
+  return limits.map(({ text, ph, under }) => {
+    const wide = text.length * NAMES.widePerLetter;
+    const at = (side: 'left' | 'right', fromLine: number) => {
+      const x = side === 'left' ? scale.left + 6 : scale.right - 4;
+      const y = scale.y(ph) + fromLine;
+      const left = side === 'left' ? x : x - wide;
+      return { text, side, x, y, box: { left, right: left + wide, top: y - NAMES.high, bottom: y + BELOW_LINE } };
+    };
+    const own = under ? NAMES.under : NAMES.over;
+    const first = at(usual, own);
+    const steps = [own, under ? NAMES.over : NAMES.under, own + NAMES.step, own - NAMES.step];
+    const places = steps.flatMap((fromLine) => [at(usual, fromLine), at(other, fromLine)]);
+    const place = places.find(({ box }) => !taken.some((one) => meet(box, one))) ?? first;
+    taken.push(place.box);
+    return place;
+  });
 }
 
 /** A number on paper, to a tenth of a pixel. */

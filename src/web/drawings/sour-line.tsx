@@ -9,9 +9,10 @@ import {
   type BandPoint,
   bandPaths,
   type DrawnReading,
+  figurePlace,
   labelled,
+  limitNames,
   linePath,
-  namesSide,
   px,
   ROWS,
   sourScale,
@@ -78,14 +79,13 @@ export interface SourLinePicture {
 }
 
 const LIMITS = [
-  { name: 'food', ph: 4.6 },
-  { name: 'ready', ph: 4.2 },
-  { name: 'held', ph: 4.0 },
+  { name: 'food', ph: 4.6, under: false },
+  { name: 'ready', ph: 4.2, under: false },
+  { name: 'held', ph: 4.0, under: true },
 ] as const;
-/** Shorter than this a name on a line stands in the way of the dots. */
-const NAME_ROOM = 17;
 /** Length of the name on the line of alarm, px. */
 const LATE_ROOM = 150;
+const LATE_HIGH = 16;
 
 export function SourLine(props: {
   readonly picture: SourLinePicture;
@@ -119,8 +119,10 @@ export function SourLine(props: {
     return `M${px(x + 6)} ${px(high)}h-6V${px(low)}h6`;
   };
   const legendX = () => scale().right - 214;
-  const namesAt = createMemo(() => namesSide(props.picture.readings, scale()));
-  const shown = createMemo(() => labelled(props.picture.readings, scale()));
+  const names = createMemo(() => {
+    const limits = LIMITS.map((limit) => ({ ...limit, text: props.picture.words.limits[limit.name] }));
+    return limitNames(limits, props.picture.readings, scale());
+  });
   const line = () =>
     props.picture.readings
       .map(({ day, ph }, i) => `${i ? 'L' : 'M'}${px(scale().x(day))} ${px(scale().y(ph))}`)
@@ -140,11 +142,11 @@ export function SourLine(props: {
     );
     return { x, y: isTaken ? scale().y(5) - 8 : scale().top + 12 };
   };
-  /** Left of the figure where the paper ends. */
-  const anchor = (day: number) => (scale().x(day) > scale().right - 44 ? 'end' : 'start');
-  const textX = (day: number) => scale().x(day) + (anchor(day) === 'end' ? -11 : 11);
-  /** Above the dot; under it just below the lowest limit, whose name stands there. */
-  const figureY = (ph: number) => scale().y(ph) + (ph >= 3.35 && ph <= 4.05 ? 30 : -9);
+  const shown = createMemo(() => {
+    const at = lateAt();
+    const late = at && { left: at.x, right: at.x + LATE_ROOM, top: at.y - LATE_HIGH, bottom: at.y + 4 };
+    return labelled(props.picture.readings, scale(), [...names().map(({ box }) => box), ...(late ? [late] : [])]);
+  });
   return (
     <div class="sour-line">
       <svg
@@ -229,30 +231,28 @@ export function SourLine(props: {
             </>
           )}
         </For>
-        <For each={LIMITS}>
-          {(limit) => (
-            <text
-              class="knocked"
-              x={namesAt() === 'left' ? scale().left + 6 : scale().right - 4}
-              text-anchor={namesAt() === 'left' ? 'start' : 'end'}
-              y={px(scale().y(limit.ph) + (limit.name === 'held' ? NAME_ROOM + 2 : -5))}
-            >
-              {props.picture.words.limits[limit.name]}
+        <For each={names()}>
+          {({ text, side, x, y }) => (
+            <text class="knocked" x={x} text-anchor={side === 'left' ? 'start' : 'end'} y={px(y)}>
+              {text}
             </text>
           )}
         </For>
         <For each={shown()}>
-          {(one) => (
-            <text
-              class="knocked figure"
-              classList={{ last: one === props.picture.readings.at(-1) }}
-              x={px(textX(one.day))}
-              y={px(figureY(one.ph))}
-              text-anchor={anchor(one.day)}
-            >
-              {one.text}
-            </text>
-          )}
+          {(one) => {
+            const place = () => figurePlace(one, scale());
+            return (
+              <text
+                class="knocked figure"
+                classList={{ last: one === props.picture.readings.at(-1) }}
+                x={px(place().x)}
+                y={px(place().y)}
+                text-anchor={place().anchor}
+              >
+                {one.text}
+              </text>
+            );
+          }}
         </For>
         <For each={props.picture.spans}>
           {(span, i) => <SpanRow span={span} scale={scale()} top={props.height + i() * ROWS.spanPx} />}
