@@ -43,7 +43,7 @@ export function PickScreen() {
 }
 
 function PickLine(props: { readonly bed: PickBed; readonly today: string }) {
-  const label = () => props.bed.tag ?? props.bed.name;
+  const label = () => props.bed.name || props.bed.tag;
   const answer = () => {
     if (props.bed.answer === 'wait') return pick.wait(props.bed.tillOn ?? props.today, props.today);
     return props.bed.answer === 'cook' ? pick.cook : pick.pick;
