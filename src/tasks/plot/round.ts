@@ -26,9 +26,22 @@ export const LITRES_PER = { m2: DEPTH_L_PER_M2, pot: POT_L } as const;
 export type Verdict = 'yes' | 'hold' | 'never';
 
 /** What a keyholder says of the next picking at the tap; undefined while nobody said. */
-export type NextPick = 'soon' | 'later' | 'far';
+export type NextPick = 'soon' | 'later' | 'after-21' | 'after-90' | 'far';
 /** Days that each answer stands for, on the careful side. */
-const NEXT_PICK_DAYS: Readonly<Record<NextPick, number>> = { soon: 0, later: 14, far: 121 };
+const NEXT_PICK_DAYS: Readonly<Record<NextPick, number>> = {
+  soon: 0,
+  later: 14,
+  'after-21': 21,
+  'after-90': 90,
+  far: 121,
+};
+
+/** The answers worth asking for: the usual three, and any other that is just as long as something waits for. */
+export function nextPickAnswers(waiting: readonly Finding[]): readonly NextPick[] {
+  const asked = new Set(waiting.map(({ values }) => values.days));
+  const all: readonly NextPick[] = ['soon', 'later', 'after-21', 'after-90', 'far'];
+  return all.filter((one) => !one.startsWith('after-') || asked.has(NEXT_PICK_DAYS[one]));
+}
 
 export interface RoundAsk {
   readonly plot: Plot;
