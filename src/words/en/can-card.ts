@@ -10,7 +10,9 @@ import { sayDate } from './app.ts';
 import { canCautions, sayMeasure } from './can.ts';
 import { careCautions } from './care.ts';
 import { eatingCautions, eatingInstead } from './eating.ts';
+import { fillSheet } from './fill.ts';
 import { instead } from './instead.ts';
+import { pickHowIn } from './pick.ts';
 import { passableNames, passWords } from './profile.ts';
 import { pourHourCautions, sprayCautions } from './spray.ts';
 import { hoursWords } from './weather.ts';
@@ -181,7 +183,18 @@ export const canCard = {
     'Wet the leaves until they just drip; cover eyes and mouth. Not by anyone pregnant or who falls ill easily.',
   hours: hoursWords,
   pickAsk: 'When is it picked next?',
-  picks: { soon: 'within 14 days', later: 'in 14 days or more', far: 'in more than 120 days' },
+  picks: {
+    soon: 'within 14 days',
+    later: 'in 14 days or more',
+    'after-21': 'in 21 days or more',
+    'after-90': 'in 90 days or more',
+    far: 'in more than 120 days',
+  },
+  animalAsk: (peg: number) => `Why animals may have reached peg ${peg}:`,
+  animalWhys: pickHowIn,
+  waterAsk: (peg: number) => `Where did the water in peg ${peg} come from?`,
+  waterFrom: fillSheet.sources as Readonly<Record<keyof typeof fillSheet.sources, string>>,
+  waterSaved: 'Thank you. The record now says where the water came from.',
   noDose: 'No dose',
   goWhere: {
     bed: 'That bed is not here. Choose one.',

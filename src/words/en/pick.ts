@@ -115,7 +115,7 @@ export const pickHowIn: Readonly<Record<HowIn, string>> = {
   droppings: 'droppings were seen in its water',
   compost: 'compost went into the batch',
   'open-water': 'its water came from a roof, a ditch, a pond or another open place',
-  'water-not-told': 'nobody told where its water came from; tell it in the record',
+  'water-not-told': 'nobody told where its water came from',
   starter: 'it was started with such a batch',
   'starter-not-told': 'nobody told which batch it was started with',
   'scraps-not-named': 'something in it is not in the list of scraps',
