@@ -2,7 +2,7 @@
 // letters and no tags. The page's clock stands at a day of that season.
 
 import { expect, type Page } from '@playwright/test';
-import { isSealed } from '#journal/entry.ts';
+import { isSealed, type Kept } from '#journal/entry.ts';
 import { exportLines } from '#journal/lines.ts';
 import { gardenEntries } from '#tasks/demo/garden.ts';
 
@@ -24,17 +24,18 @@ export function strangersEntries(untilOn: string) {
   });
 }
 
-/** Takes the stranger's plot in as this phone's own; the clock stands at noon of the day. */
-export async function openStranger(page: Page, on: string): Promise<void> {
+/** Takes entries in as this phone's own; the clock stands at noon of the day. */
+export async function takeIn(page: Page, entries: readonly Kept[], on: string): Promise<void> {
   await page.clock.setFixedTime(new Date(`${on}T11:00:00Z`));
   await page.goto('/record');
-  const file = {
-    name: 'plot.jsonl',
-    mimeType: 'application/jsonl',
-    buffer: Buffer.from(exportLines(strangersEntries(on))),
-  };
+  const file = { name: 'plot.jsonl', mimeType: 'application/jsonl', buffer: Buffer.from(exportLines(entries)) };
   await page.locator('#take-file').setInputFiles(file);
   await expect(page.locator('.acts > li').first()).toBeVisible();
+}
+
+/** The stranger's plot as this phone's own. */
+export async function openStranger(page: Page, on: string): Promise<void> {
+  await takeIn(page, strangersEntries(on), on);
 }
 
 /** Pieces of text that lie over one another, as "first over second"; a piece and what it stands in are not two. */

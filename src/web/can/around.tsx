@@ -1,10 +1,12 @@
 // What stands around the dose: the bed with its litres, the band of holds, what is asked at the tap, and the end.
 
 import { A } from '@solidjs/router';
-import { For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import { passedOverOn } from '#tasks/plot/passed-over.ts';
 import type { PourCard } from '#tasks/plot/pour.ts';
-import type { NextPick } from '#tasks/plot/round.ts';
+import { type NextPick, nextPickAnswers } from '#tasks/plot/round.ts';
+import { waterSaid, waterUntold } from '#tasks/plot/water-untold.ts';
+import type { CanCardWords } from '#words/en/can-card.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import { UndoButton } from '../parts/undo-button.tsx';
 import type { Can, Said } from './chosen.ts';
@@ -98,8 +100,10 @@ export function Holds(props: {
 const entriesOf = <T extends string>(from: Readonly<Record<T, string>>) =>
   Object.entries(from) as unknown as readonly (readonly [T, string])[];
 
-/** Rules that an answer on the next picking may settle. */
-const OF_PICKING = ['raw-bed-picked-soon', 'batch-not-held-raw-bed'];
+/** Whether an answer on the next picking may settle a rule. */
+const isOfPicking = (rule: string) => rule === 'batch-not-held-raw-bed' || rule.endsWith('-picked-soon');
+
+type WaterSource = keyof CanCardWords['waterFrom'];
 
 interface Asked {
   readonly can: Can;
@@ -113,17 +117,69 @@ export function AskPicking(props: Asked) {
   const { words } = props.can;
   const decides = () =>
     props.said.nextPick !== undefined ||
-    (props.card.bed?.verdict !== 'never' && props.card.barred.some(({ rule }) => OF_PICKING.includes(rule)));
+    (props.card.bed?.verdict !== 'never' && props.card.barred.some(({ rule }) => isOfPicking(rule)));
+  const answers = () => {
+    const waiting = props.card.barred.filter(({ rule }) => isOfPicking(rule));
+    return nextPickAnswers(waiting).map((answer) => [answer, words().picks[answer]] as const);
+  };
   return (
     <Show when={decides()}>
       <ChoiceRow<NextPick>
         name="next-pick"
         legend={words().pickAsk}
-        words={entriesOf(words().picks)}
+        words={answers()}
         taken={props.said.nextPick}
         onTake={(nextPick) => props.onSay({ nextPick })}
       />
     </Show>
+  );
+}
+
+/** Where animals may have reached a batch: why, and where its water came from, which decides where nobody said it. */
+export function AskAnimals(props: { readonly can: Can; readonly card: PourCard }) {
+  const { words, record } = props.can;
+  const [saved, setSaved] = createSignal('');
+  const liquid = () =>
+    props.card.barred.some(({ rule }) => rule.startsWith('eating-animal-possible')) ? props.card.liquid : undefined;
+  const untold = createMemo(() => {
+    const batch = liquid()?.batch;
+    return batch === undefined ? undefined : waterUntold(record.plot(), record.entries(), batch);
+  });
+  async function answer(source: WaterSource) {
+    for (const { act, body } of waterSaid(untold()?.acts ?? [], source))
+      await record.correct(act.entry, { on: act.entry.on, body });
+    setSaved(words().waterSaved);
+  }
+  return (
+    <>
+      <Show when={liquid()}>
+        {(asked) => (
+          <section class="animals" aria-label={words().animalAsk(asked().peg)}>
+            <p>{words().animalAsk(asked().peg)}</p>
+            <ul>
+              <For each={asked().animalWhy}>{(why) => <li>{words().animalWhys[why]}</li>}</For>
+            </ul>
+            {/* A new question begins with no answer taken. */}
+            <Show when={untold()} keyed>
+              {({ peg }) => (
+                <ChoiceRow<WaterSource>
+                  name={`water-from-${peg}`}
+                  legend={words().waterAsk(peg)}
+                  words={entriesOf(words().waterFrom)}
+                  taken={undefined}
+                  onTake={(source) => {
+                    answer(source).catch(() => setSaved(words().notSaved));
+                  }}
+                />
+              )}
+            </Show>
+          </section>
+        )}
+      </Show>
+      <p role="status" class="said">
+        {saved()}
+      </p>
+    </>
   );
 }
 

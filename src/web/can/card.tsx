@@ -9,7 +9,7 @@ import { useDraft } from '../app/draft.ts';
 import { canSteps } from '../drawings/can-steps.tsx';
 import { How } from '../parts/how.tsx';
 import { UndoButton } from '../parts/undo-button.tsx';
-import { AskAir, AskPicking, AskSoil, AskWay, BedHead, Done, Failed, Holds } from './around.tsx';
+import { AskAir, AskAnimals, AskPicking, AskSoil, AskWay, BedHead, Done, Failed, Holds } from './around.tsx';
 import { Cans } from './cans.tsx';
 import { type Can, type Said, type Setup, same } from './chosen.ts';
 import { Dose } from './dose.tsx';
@@ -167,6 +167,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
           <Hours can={can} card={card()} said={said()} />
         </Show>
         <Show when={poured().length === 0}>
+          <AskAnimals can={can} card={card()} />
           <AskPicking can={can} card={card()} said={said()} onSay={say} />
         </Show>
         <div class="asides">
