@@ -1,5 +1,6 @@
-// What is on this device alone: entries recorded here since the last file was written. A browser may clear what it keeps, so
-// after a week somebody is told, in words, and never with a count of days to be proud of.
+// What is on this device alone: entries that no file holds which was read back. A browser may clear what it keeps, so after a
+// week somebody is told, in words, and never with a count of days to be proud of. Which entries those are is judged by their
+// ids, never by a clock; only for how long is asked of clocks, and where they cannot be right, the answer is that it is time.
 
 import type { Kept } from './entry.ts';
 
@@ -7,31 +8,57 @@ import type { Kept } from './entry.ts';
 export const FILE_DUE_DAYS = 7;
 
 const DAY_MS = 86_400_000;
+/** A clock that is off by less moves the count of days by less than one. @arithmetic */
+const AHEAD_MS = DAY_MS;
+
+/** The last file that was chosen, read and counted on this device. */
+export interface LastFile {
+  /** Local date on which it was read. */
+  readonly on: string;
+  /** Instant, UTC, by this device's clock. */
+  readonly at: string;
+  /** Ids of the entries it held with their photos, a line each: one long text is kept and read faster than many. */
+  readonly held: string;
+}
 
 export interface Unsaved {
-  /** Entries that no file of this device holds. */
+  /** Entries that the last file does not hold. */
   readonly count: number;
-  /** Whole days since the last file, or since the first entry where there was none. */
-  readonly sinceDays: number;
+  /** Whole days since the oldest of them was recorded; undefined where clocks disagree. */
+  readonly days: number | undefined;
   /** Whether it is time to say so. */
-  readonly due: boolean;
+  readonly isDue: boolean;
+}
+
+type Recorded = Pick<Kept, 'id' | 'at'>;
+
+/** Whether the last file holds an entry. */
+export function isHeld(file: LastFile | undefined): (id: string) => boolean {
+  const held = new Set(file?.held.split('\n'));
+  return (id) => held.has(id);
 }
 
 /**
- * Entries recorded after the last file; nothing recorded since is nothing unsaved, however old the file.
- * @param lastFileAt instant of the last file, as entries carry it; undefined where there was none
+ * What no file holds that was read back, and whether that is to be said. A file that lies ahead of the clock, or an entry that
+ * does, shows a clock that was wrong or is: then it is said at once.
+ * @param dueDays fewer where the browser keeps the record in one place only
  */
-export function unsavedElsewhere(entries: readonly Kept[], lastFileAt: string | undefined, nowMs: number): Unsaved {
-  const fileMs = lastFileAt === undefined ? Number.NaN : Date.parse(lastFileAt);
+export function unsavedElsewhere(
+  entries: readonly Recorded[],
+  { file, nowMs, dueDays = FILE_DUE_DAYS }: { file: LastFile | undefined; nowMs: number; dueDays?: number },
+): Unsaved {
+  const holds = isHeld(file);
   let count = 0;
-  let firstMs = Number.POSITIVE_INFINITY;
-  for (const { at } of entries) {
-    const atMs = Date.parse(at);
-    if (atMs <= fileMs) continue;
+  let [oldestMs, newestMs] = [Number.POSITIVE_INFINITY, file === undefined ? 0 : Date.parse(file.at)];
+  for (const { id, at } of entries) {
+    if (holds(id)) continue;
     count++;
-    firstMs = Math.min(firstMs, atMs);
+    oldestMs = Math.min(oldestMs, Date.parse(at));
+    newestMs = Math.max(newestMs, Date.parse(at));
   }
-  if (count === 0) return { count, sinceDays: 0, due: false };
-  const sinceDays = Math.floor((nowMs - (Number.isNaN(fileMs) ? firstMs : fileMs)) / DAY_MS);
-  return { count, sinceDays, due: !(sinceDays < FILE_DUE_DAYS) };
+  if (count === 0) return { count, days: 0, isDue: false };
+  // Written so that an instant which cannot be read speaks as well.
+  const isClockSure = newestMs - nowMs <= AHEAD_MS;
+  const days = isClockSure ? Math.max(0, Math.floor((nowMs - oldestMs) / DAY_MS)) : undefined;
+  return { count, days, isDue: days === undefined || days >= dueDays };
 }

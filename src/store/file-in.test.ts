@@ -137,7 +137,7 @@ describe('a file held against the record', () => {
     expect(await check(await recordFile(store, entries, {}))).toMatchObject(nothing);
     const lacking = await check(new Blob([exportLines([lot, one()], [lineOfPhoto(other)])]));
     expect(lacking).toMatchObject({ missing: [leaves, peel], missingPhotos: [photo.id], moreCount: 1 });
-    expect(lacking.ok && [lacking.entries, lacking.photos]).toEqual([[lot.id], [other.id]]);
+    expect(lacking.ok && [lacking.held, lacking.photos]).toEqual([[lot.id], [other.id]]);
     expect((await check(new Blob([exportLines(entries).slice(0, -40)]))).ok).toBe(false);
     const swapped = fileWith(lineOfPhoto(photo), lineOfPhoto({ ...other, ...photo, id: other.id }));
     expect(await check(swapped)).toMatchObject({ ok: false, refused: [{ line: 6, problems: [{ field: 'photo' }] }] });

@@ -5,7 +5,7 @@ import type { Kept } from '#journal/entry.ts';
 import { fileReader, type Import } from '#journal/file-reader.ts';
 import type { Problem } from '#journal/problem.ts';
 import { fileLines } from './file-lines.ts';
-import { photoOfLine } from './photos.ts';
+import { photoOf, photoOfLine } from './photos.ts';
 import { barePhoto, samePicture } from './picture/picture.ts';
 import { type Photo, type Store, StoreFailure } from './store.ts';
 import { turns } from './turns.ts';
@@ -79,8 +79,8 @@ export type Checked =
       /** Entries of the record that the file lacks. */
       readonly missing: readonly Kept[];
       readonly missingPhotos: readonly string[];
-      /** Ids of the entries and photos of the record that the file holds. */
-      readonly entries: readonly string[];
+      /** Ids of the entries of the record that the file holds, with the photo where one tells of a photo. */
+      readonly held: readonly string[];
       readonly photos: readonly string[];
       /** Entries of the file that are not in the record. */
       readonly moreCount: number;
@@ -104,11 +104,13 @@ export async function checkFile(
   const read = await readFile({ ...ask, here: (id) => byId.get(id), photo });
   if (!read.ok) return read;
   const ids = await store.photoIds();
+  const missingPhotos = ids.filter((id) => !held.has(id));
+  const lacking = new Set<string | undefined>(missingPhotos);
   return {
     ok: true,
     missing: entries.filter(({ id }) => !read.ids.has(id)),
-    missingPhotos: ids.filter((id) => !held.has(id)),
-    entries: entries.flatMap(({ id }) => (read.ids.has(id) ? [id] : [])),
+    missingPhotos,
+    held: entries.flatMap((kept) => (read.ids.has(kept.id) && !lacking.has(photoOf(kept)) ? [kept.id] : [])),
     photos: ids.filter((id) => held.has(id)),
     moreCount: read.fresh.length,
   };

@@ -54,22 +54,25 @@ describe('a phone whose browser cleared its storage', () => {
 });
 
 describe('a visit with no file for a week', () => {
-  const fileAt = '2026-06-01T12:00:00.000Z';
+  const file = { on: '2026-06-01', at: '2026-06-01T12:00:00.000Z', held: lot.id };
   const later = { ...look, at: '2026-06-03T08:00:00.000Z' };
-  const on = (date: string) => Date.parse(`${date}T12:00:00.000Z`);
+  const on = (date: string, last: typeof file | undefined) => ({
+    file: last,
+    nowMs: Date.parse(`${date}T12:00:00.000Z`),
+  });
 
   it('is told that something is on this phone alone, from the seventh day', () => {
-    expect(unsavedElsewhere([lot, later], fileAt, on('2026-06-07'))).toEqual({ count: 1, sinceDays: 6, due: false });
-    expect(unsavedElsewhere([lot, later], fileAt, on('2026-06-08'))).toEqual({ count: 1, sinceDays: 7, due: true });
+    expect(unsavedElsewhere([lot, later], on('2026-06-09', file))).toEqual({ count: 1, days: 6, isDue: false });
+    expect(unsavedElsewhere([lot, later], on('2026-06-10', file))).toEqual({ count: 1, days: 7, isDue: true });
   });
   it('is told from the first entry where there never was a file', () => {
-    expect(unsavedElsewhere([later], undefined, on('2026-06-09')).due).toBe(false);
-    expect(unsavedElsewhere([later], undefined, on('2026-06-10'))).toMatchObject({ sinceDays: 7, due: true });
+    expect(unsavedElsewhere([later], on('2026-06-09', undefined)).isDue).toBe(false);
+    expect(unsavedElsewhere([later], on('2026-06-10', undefined))).toMatchObject({ days: 7, isDue: true });
   });
   it('is not told where nothing was recorded since the file, however old that is', () => {
-    expect(unsavedElsewhere([lot], fileAt, on('2027-06-01'))).toEqual({ count: 0, sinceDays: 0, due: false });
+    expect(unsavedElsewhere([lot], on('2027-06-01', file))).toEqual({ count: 0, days: 0, isDue: false });
   });
   it('is told where the last file has a date that cannot be read', () => {
-    expect(unsavedElsewhere([lot], 'long ago', on('2026-06-30')).due).toBe(true);
+    expect(unsavedElsewhere([later], on('2026-06-04', { ...file, at: 'long ago' })).isDue).toBe(true);
   });
 });

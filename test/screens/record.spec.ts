@@ -2,7 +2,7 @@
 
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, type TestInfo, test } from '@playwright/test';
 import { gatherErrors } from './sheet.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -57,34 +57,46 @@ test('an entry is corrected and taken back, and the first one stays readable', a
   expect(errors).toEqual([]);
 });
 
-test('a file carries the record away and back, whole or not at all', async ({ page }, info) => {
-  await smallPlot(page);
-  await expect(page.getByText('No file was made of this record yet.')).toBeVisible();
+/** Takes the pail back, which is one entry more. */
+async function takeBackThePail(page: Page): Promise<void> {
+  const pail = acts(page).filter({ hasText: 'Vessel pail' });
+  await pail.locator('summary').click();
+  await pail.getByRole('button', { name: 'Take it back' }).click();
+  await pail.getByRole('button', { name: 'Yes, take it back' }).click();
+  await expect(pail.locator('summary')).toContainText('taken back');
+}
+
+/** Makes the file and saves it; tells where. */
+async function madeFile(page: Page, info: TestInfo, name = 'whole.jsonl'): Promise<string> {
   const waiting = page.waitForEvent('download');
   await page.locator('#make-file').click();
   const download = await waiting;
-  expect(download.suggestedFilename()).toMatch(/^hedge-end-\d{4}-\d\d-\d\d\.jsonl$/);
-  const file = info.outputPath('whole.jsonl');
+  expect(download.suggestedFilename()).toMatch(/^hedge-end-.*\.jsonl$/);
+  const file = info.outputPath(name);
   await download.saveAs(file);
+  return file;
+}
+const fileOf = (lines: readonly (string | undefined)[]) => ({
+  name: 'other.jsonl',
+  mimeType: 'text/plain',
+  buffer: Buffer.from(lines.join('\n')),
+});
+
+test('a file carries the record away and back, whole or not at all', async ({ page }, info) => {
+  await smallPlot(page);
+  const file = await madeFile(page, info);
   const lines = (await readFile(file, 'utf8')).trimEnd().split('\n');
   expect(lines).toHaveLength(3);
 
   await page.locator('#take-file').setInputFiles(file);
   await expect(page.locator('#file-said')).toContainText(/0.new entries; 2 stood here already/);
-  const broken = [lines[0], lines[1], '{"id":"no"}'].join('\n');
-  await page
-    .locator('#take-file')
-    .setInputFiles({ name: 'broken.jsonl', mimeType: 'text/plain', buffer: Buffer.from(broken) });
+  await page.locator('#take-file').setInputFiles(fileOf([lines[0], lines[1], '{"id":"no"}']));
   await expect(page.locator('#file-said')).toContainText('The file was refused');
   await expect(page.getByText(/^Line 3, id/)).toBeVisible();
   await expect(acts(page)).toHaveCount(2);
 
   await page.getByText('Forget everything on this phone').click();
-  await page.getByLabel('Date of your last file').fill('2020-01-01');
-  await page.locator('#forget-now').click();
-  await expect(page.getByText('That is not the date of the last file')).toBeVisible();
-  const date = /\d{4}-\d\d-\d\d/.exec(download.suggestedFilename())?.[0] ?? '';
-  await page.getByLabel('Date of your last file').fill(date);
+  await page.locator('#forget-file').setInputFiles(file);
   await page.locator('#forget-now').click();
   await page.waitForURL((address) => address.pathname === '/');
   await open(page, '/record');
@@ -95,6 +107,72 @@ test('a file carries the record away and back, whole or not at all', async ({ pa
   await page.reload();
   await expect(acts(page)).toHaveCount(2);
   await expect(acts(page).filter({ hasText: 'Hedge End' })).toHaveCount(1);
+});
+
+test('a file counts as saved only once it was chosen again, and what it lacks is named', async ({ page }, info) => {
+  await smallPlot(page);
+  const never = 'No file of this record was checked yet.';
+  await expect(page.locator('#last-file')).toHaveText(never);
+  // A download that was cancelled looks the same to a page as one that arrived.
+  const waiting = page.waitForEvent('download');
+  await page.locator('#make-file').click();
+  await (await waiting).cancel();
+  await expect(page.locator('#made-said')).toContainText('We cannot see whether it was saved.');
+  await page.reload();
+  await expect(page.locator('#last-file')).toHaveText(never);
+  await page.getByText('Forget everything on this phone').click();
+  await expect(page.locator('#forget-file')).toBeAttached();
+  await expect(page.locator('#forget-now')).toHaveCount(0);
+
+  const file = await madeFile(page, info);
+  const lines = (await readFile(file, 'utf8')).trimEnd().split('\n');
+  const [header = '', name, pail] = lines;
+  const said = page.locator('#forget-file-said');
+  await page.locator('#forget-file').setInputFiles(fileOf([header.replace('"count":2', '"count":1'), name]));
+  await expect(said).toContainText(/This file lacks 1.entry of this record/);
+  await expect(said).toContainText(/\d+\s\w+: Vessel pail: 12\sL/);
+  await expect(page.locator('#forget-now')).toHaveCount(0);
+  await page.locator('#forget-file').setInputFiles(fileOf([header, name]));
+  await expect(said).toContainText('This file is not a full copy');
+  await expect(page.locator('#forget-now')).toHaveCount(0);
+  // What was saved some other way is as good.
+  await page.locator('#check-file').setInputFiles(fileOf([header, pail, name]));
+  await expect(page.locator('#check-file-said')).toContainText(/holds everything: 2.entries and no photos/);
+  await expect(page.locator('#last-file')).toContainText('Last checked file: ');
+  await expect(page.locator('#forget-now')).toHaveCount(0);
+  await page.locator('#forget-file').setInputFiles(file);
+  await expect(page.locator('#forget-now')).toBeVisible();
+  // Another tab writes on: the file holds everything no more.
+  const other = await page.context().newPage();
+  await open(other, '/record');
+  await takeBackThePail(other);
+  await other.close();
+  await page.locator('#forget-now').click();
+  await expect(page.locator('#forget-trouble')).toContainText(/1.entry or photo was added since you chose the file/);
+  await expect(page.locator('#forget-now')).toHaveCount(0);
+  await expect(acts(page)).toHaveCount(2);
+});
+
+test('a clock 400 days ahead does not silence what no file holds', async ({ page }, info) => {
+  await smallPlot(page);
+  const now = Date.now();
+  const days = (count: number) => new Date(now + count * 86_400_000);
+  await expect(page.locator('#unsaved')).toHaveCount(0);
+  const file = await madeFile(page, info);
+  await page.clock.setFixedTime(days(8));
+  await page.reload();
+  await expect(page.locator('#unsaved')).toContainText(/2.entries are in no checked file; the oldest is 8.days old/);
+  await open(page, '/');
+  await expect(page.getByText('Some entries are in no checked file.')).toBeVisible();
+  await page.clock.setFixedTime(days(400));
+  await open(page, '/record');
+  await page.locator('#check-file').setInputFiles(file);
+  await expect(page.locator('#check-file-said')).toContainText('holds everything');
+  await expect(page.locator('#unsaved')).toHaveCount(0);
+  await page.clock.setFixedTime(days(1));
+  await page.reload();
+  await takeBackThePail(page);
+  await expect(page.locator('#unsaved')).toContainText(/1.entry is in no checked file. The clock was wrong/);
 });
 
 test('the demo garden is searched, and leaves nothing in the own record', async ({ page }) => {

@@ -151,7 +151,7 @@ test('once round the job with the network off from the second visit', async ({ p
   const file = await (await waiting).path();
   expect((await readFile(file, 'utf8')).split('\n').length).toBeGreaterThan(before);
   await page.locator('#forget > summary').click();
-  await page.locator('#forget-date').fill('2026-06-12');
+  await page.locator('#forget-file').setInputFiles(file);
   await page.locator('#forget-now').click();
   await expect(page.locator('.act-line')).toHaveCount(0);
   await page.goto('/record');

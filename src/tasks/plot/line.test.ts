@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
+import { unsavedElsewhere } from '#journal/unsaved.ts';
 import { gardenEntries } from '#tasks/demo/garden.ts';
 import { kg, litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { onDay } from './dates.ts';
 import { lineView, mannerOf } from './line.ts';
-import { savedElsewhere } from './record.ts';
 
 const on = (day: string) => lineView({ plot: fold(gardenEntries(day)), now: `${day}T11:00` });
 
@@ -100,17 +100,22 @@ describe('what wants a hand', () => {
     const { hands } = lineView({ plot: fold([...entries, strained]), now: '2026-06-07T11:00' });
     expect(hands.find(({ kind }) => kind === 'bottle')).toMatchObject({ peg: 17, litres: 1.5 });
   });
-  it('asks for a file after a week with none, and not in the demo', () => {
+  it('asks for a file as the sheet of the record does, and not in the demo', () => {
     const plot = fold(entries);
     const asks = (kept: Parameters<typeof lineView>[0]['kept']) =>
       lineView({ plot, now: '2026-06-07T11:00', kept }).hands.some(({ kind }) => kind === 'file');
-    expect(asks({ entries, lastFile: undefined })).toBe(true);
-    expect(asks({ entries, lastFile: { on: '2026-06-06', at: '2026-06-06T09:00:00.000Z' } })).toBe(false);
+    const held = entries.map(({ id }) => id).join('\n');
+    const nowMs = Date.UTC(2026, 5, 7, 9);
+    expect(asks({ entries, lastFile: undefined, nowMs })).toBe(true);
+    expect(asks({ entries, lastFile: { on: '2026-06-06', at: '2026-06-06T09:00:00.000Z', held }, nowMs })).toBe(false);
+    expect(asks({ entries, lastFile: { on: '2027-07-06', at: '2027-07-06T09:00:00.000Z', held: '' }, nowMs })).toBe(
+      true,
+    );
     expect(asks(undefined)).toBe(false);
-    for (const day of ['2026-05-07', '2026-05-08', '2026-05-09']) {
-      const told = lineView({ plot, now: `${day}T11:00`, kept: { entries, lastFile: undefined } }).hands;
-      const { isDue } = savedElsewhere(entries, { lastFileAt: undefined, nowAt: `${day}T11:00` });
-      expect(told.some(({ kind }) => kind === 'file')).toBe(isDue);
+    for (const day of [7, 8, 9]) {
+      const kept = { entries, lastFile: undefined, nowMs: Date.UTC(2026, 4, day, 9) };
+      const { isDue } = unsavedElsewhere(entries, { file: undefined, nowMs: kept.nowMs });
+      expect(asks(kept)).toBe(isDue);
     }
   });
 });

@@ -8,6 +8,7 @@ import type { State } from '#engine/souring/reason.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Lot } from '#journal/parts/stock.ts';
+import { type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
 import { fedM2, isTrial, type Round, roundOf } from './line-round.ts';
@@ -15,10 +16,11 @@ import { type Basin, type Strip, standingBeds, stripsOf, volumeOfScrapsL } from 
 import type { PegHand } from './peg.ts';
 import { type ShelfBottle, shelf } from './shelf.ts';
 
-/** The record as it is kept on this device, and the last file that was made of it. */
+/** The record as it is kept on this device, the last file of it that was read back, and the instant by this device's clock. */
 export interface Kept {
-  readonly entries: readonly { readonly at: string }[];
-  readonly lastFile: { readonly on: string; readonly at: string } | undefined;
+  readonly entries: readonly { readonly id: string; readonly at: string }[];
+  readonly lastFile: LastFile | undefined;
+  readonly nowMs: number;
 }
 
 /** What the line is asked: the plot, the local date and time, and how the record is kept; the demo's is not. */
@@ -90,7 +92,7 @@ export interface LineView {
   };
   readonly heap: { readonly fed: number; readonly lastOn: string | undefined };
   readonly keyholders: number;
-  /** Date of the last file, null where none was made, undefined where the record is not kept. */
+  /** Date of the last file that was read back, null where none was, undefined where the record is not kept. */
   readonly lastFileOn: string | null | undefined;
   readonly hands: readonly Hand[];
 }
@@ -124,20 +126,13 @@ export function lineView({ plot, now, kept }: LineAsk): LineView {
     heap: { fed: plot.heapFed.length, lastOn: plot.heapFed.at(-1)?.when.on.slice(0, 10) },
     keyholders: plot.facts.keyholders?.length ?? 0,
     lastFileOn: kept === undefined ? undefined : (kept.lastFile?.on ?? null),
-    hands: handsOf({ plot, pegs, groups, round, fileDue: kept !== undefined && isFileDue(kept, now) }),
+    hands: handsOf({ plot, pegs, groups, round, fileDue: kept !== undefined && isFileDue(kept) }),
   };
 }
 
-/** A device that made no file for so many days says so, as on the sheet of the record. @practice */
-const DAYS_WITHOUT_FILE = 7;
-
-/** Whether an entry stands on this device alone, and has for a week. Kept apart from record.ts: the first sheet stays small. */
-function isFileDue({ entries, lastFile }: Kept, now: string): boolean {
-  const today = momentOf(now).dateDay;
-  return entries.some(
-    ({ at }) =>
-      !(lastFile !== undefined && at <= lastFile.at) && today - momentOf(at.slice(0, 10)).dateDay >= DAYS_WITHOUT_FILE,
-  );
+/** Whether entries have stood on this device alone for long enough to say so. */
+function isFileDue({ entries, lastFile, nowMs }: Kept): boolean {
+  return unsavedElsewhere(entries, { file: lastFile, nowMs }).isDue;
 }
 
 /** The units a keyholder reads in; metric where they told none. */

@@ -5,7 +5,7 @@ import { kinds } from '#journal/kinds/index.ts';
 import { kindNames, sentences } from '#words/en/record.ts';
 import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
-import { correctionForm, correctionTyped, entryFields, readCorrection, savedElsewhere } from './record.ts';
+import { correctionForm, correctionTyped, entryFields, readCorrection } from './record.ts';
 import { recordIndex } from './record-search.ts';
 
 const entries = gardenEntries();
@@ -133,23 +133,5 @@ describe('a correction', () => {
     for (const entry of entries.filter((one) => one.kind === kind)) {
       expect(corrected(entry, correctionTyped(entry))).toMatchObject({ ok: true, changed: false });
     }
-  });
-});
-
-describe('entries that stand on this device alone', () => {
-  const [first] = entries;
-  const at = first?.at ?? '';
-  it('are due for a file after seven days, not before', () => {
-    expect(at.slice(0, 10)).toBe('2026-04-18');
-    const on = (nowAt: string) => savedElsewhere(entries.slice(0, 3), { lastFileAt: undefined, nowAt });
-    expect(on('2026-04-24T12:00:00.000Z')).toEqual({ days: 6, count: 3, isDue: false });
-    expect(on('2026-04-25T08:00:00.000Z')).toEqual({ days: 7, count: 3, isDue: true });
-  });
-  it('are none where the last file holds them all', () => {
-    const saved = savedElsewhere(entries, {
-      lastFileAt: '2027-01-01T00:00:00.000Z',
-      nowAt: '2027-03-01T00:00:00.000Z',
-    });
-    expect(saved).toEqual({ days: 0, count: 0, isDue: false });
   });
 });

@@ -1,13 +1,12 @@
-// The record as it is read: an entry in one sentence and field by field; the form of a correction; and how long the record
-// has stood on this device alone. Searching is record-search.ts, names of things and fields as typed are in
-// record-names.ts, questions in questions.ts.
+// The record as it is read: an entry in one sentence and field by field, and the form of a correction. Searching is
+// record-search.ts, names of things and fields as typed are in record-names.ts, questions in questions.ts.
 
 import type { Countries } from '#engine/quantity/ask.ts';
-import type { Entry, Kept } from '#journal/entry.ts';
+import type { Entry } from '#journal/entry.ts';
 import { isWithdrawal } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
-import { isOn, momentOf } from '#journal/moment.ts';
+import { isOn } from '#journal/moment.ts';
 import { canonical } from '#journal/same.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { fieldNames } from '#words/en/plot.ts';
@@ -140,35 +139,3 @@ function withTypedAnew<T>(value: T, base: unknown): T {
 
 /** Figures that a correction asks for by themselves, apart from the text they were read from. */
 const FIGURES_TYPED = ['value', 'yieldKgPerM2', 'low', 'likely', 'high'];
-
-/** A device that made no file for so many days says so. @practice */
-export const DAYS_WITHOUT_FILE = 7;
-
-export interface SavedElsewhere {
-  /** Days that entries have stood on this device alone; 0 where the last file holds them all. */
-  readonly days: number;
-  /** Entries that are in no file. */
-  readonly count: number;
-  readonly isDue: boolean;
-}
-
-/**
- * How long entries have stood on this device alone.
- * @param lastFileAt instant of the last file made, or undefined
- * @param nowAt instant now, both in UTC
- */
-export function savedElsewhere(
-  entries: readonly Kept[],
-  { lastFileAt, nowAt }: { readonly lastFileAt: string | undefined; readonly nowAt: string },
-): SavedElsewhere {
-  let oldest: string | undefined;
-  let count = 0;
-  for (const { at } of entries) {
-    if (lastFileAt !== undefined && at <= lastFileAt) continue;
-    count++;
-    if (oldest === undefined || at < oldest) oldest = at;
-  }
-  if (oldest === undefined) return { days: 0, count, isDue: false };
-  const days = Math.max(0, momentOf(nowAt.slice(0, 10)).dateDay - momentOf(oldest.slice(0, 10)).dateDay);
-  return { days, count, isDue: days >= DAYS_WITHOUT_FILE };
-}

@@ -31,8 +31,10 @@ export function DrawnLine() {
   const manner = () => mannerOf(record.plot(), record.keyholder());
   const { lastFile } = useLastFile();
   const view = createMemo(() => {
-    const kept = record.isDemo ? undefined : { entries: record.entries(), lastFile: lastFile() };
-    return lineView({ plot: record.plot(), now: record.now(), kept });
+    // The instant moves on with the minute that the record shows.
+    const now = record.now();
+    const kept = record.isDemo ? undefined : { entries: record.entries(), lastFile: lastFile(), nowMs: Date.now() };
+    return lineView({ plot: record.plot(), now, kept });
   });
   const picture = createMemo(() => pictureOf(view(), manner()));
   const layout = createMemo(() => (isWide() ? lyingLine(picture(), width()) : uprightLine(picture(), width())));

@@ -1,13 +1,16 @@
-// The file that carries the whole record: made here, taken in on the other phone; and how the browser keeps the record.
+// The file that carries the whole record: made here, chosen again to be checked, taken in on the other phone; how the browser
+// keeps the record, and how it is forgotten.
 
-import { createSignal, Show } from 'solid-js';
-import { savedElsewhere } from '#tasks/plot/record.ts';
+import { createMemo, createSignal, Show } from 'solid-js';
+import { unsavedElsewhere } from '#journal/unsaved.ts';
 import { sayDate } from '#words/en/app.ts';
-import { fileWork } from '#words/en/files.ts';
+import { fileCheck, fileWork, unsaved } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
-import { sayFailure } from '../parts/failure.ts';
 import { LongWorkView, longWork } from '../parts/long-work.tsx';
+import { CheckFile } from './check-file.tsx';
+import { sayFileFailure } from './file-failure.ts';
+import { Forget } from './forget.tsx';
 import { Keeping } from './keeping.tsx';
 import { useLastFile } from './last-file.ts';
 import { makeFile } from './make-file.ts';
@@ -18,40 +21,52 @@ export function Files() {
   const { lastFile, note } = useLastFile();
   const work = longWork();
   const [said, setSaid] = createSignal('');
-  const saved = () => savedElsewhere(record.entries(), { lastFileAt: lastFile()?.at, nowAt: new Date().toISOString() });
+  const alone = createMemo(() => {
+    // The instant moves on with the minute that the record shows.
+    record.now();
+    return unsavedElsewhere(record.entries(), { file: lastFile(), nowMs: Date.now() });
+  });
 
   const make = () =>
     work.run(
       fileWork.making,
       async (watched) => {
         const name = words.fileName(record.plot().facts.name ?? '', record.today());
+        setSaid('');
         await makeFile({ store: record.store, entries: record.entries(), name, ...watched });
-        await note({ on: record.today(), at: new Date().toISOString() });
-        setSaid(words.made(name));
+        setSaid(fileWork.handed(name));
       },
-      { stopped: setSaid, failed: (failure) => setSaid(sayFailure(failure)) },
+      { stopped: setSaid, failed: (failure) => setSaid(sayFileFailure(failure)) },
     );
 
   return (
     <section aria-labelledby="record-files" class="files">
       <h2 id="record-files">{words.heading}</h2>
-      <Show when={saved().isDue}>
+      <Show when={alone().isDue}>
         <p class="wants" id="unsaved">
-          {words.unsaved(saved().days)}
+          {sayUnsaved(alone())}
         </p>
       </Show>
       <h3>{words.move}</h3>
       <p class="note">{words.moveNote}</p>
-      <p>{lastFile() ? words.lastFile(sayDate(lastFile()?.on ?? '', record.today())) : words.noFile}</p>
       <button type="button" class="block" id="make-file" onClick={() => void make()}>
         {words.make}
       </button>
       <LongWorkView work={work} id="making" />
-      <p role="status" class="said">
+      <p role="status" class="said" id="made-said">
         {said()}
       </p>
+      <h3>{fileCheck.heading}</h3>
+      <p class="note">{fileCheck.note}</p>
+      <p id="last-file">{lastFile() ? words.lastFile(sayDate(lastFile()?.on ?? '', record.today())) : words.noFile}</p>
+      <CheckFile id="check-file" onNote={note} />
       <TakeFile />
-      <Keeping lastFile={lastFile()} newerCount={saved().count} />
+      <Keeping />
+      <Forget onNote={note} />
     </section>
   );
+}
+
+function sayUnsaved({ count, days }: ReturnType<typeof unsavedElsewhere>): string {
+  return days === undefined ? unsaved.unknown(count) : unsaved.since(count, days);
 }

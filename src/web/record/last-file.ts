@@ -1,16 +1,11 @@
-// When the last file of the record was made on this device; a small fact kept by the store.
+// The last file of the record that was chosen, read and counted on this device; a small fact kept by the store. That one was
+// made is no such fact: a page cannot see where a download went.
 
 import { createResource } from 'solid-js';
+import type { LastFile } from '#journal/unsaved.ts';
 import { useRecord } from '../app/context.tsx';
 
 const FACT = 'last-file';
-
-export interface LastFile {
-  /** Local date, as it stands in the file's name. */
-  readonly on: string;
-  /** Instant, UTC. */
-  readonly at: string;
-}
 
 /** The last file, and how a new one is noted. */
 export function useLastFile() {
@@ -21,14 +16,15 @@ export function useLastFile() {
   });
   return {
     lastFile: () => lastFile.latest,
-    async note(made: LastFile) {
-      await store.setFact(FACT, made);
-      mutate(made);
+    async note(file: LastFile) {
+      await store.setFact(FACT, file);
+      mutate(file);
     },
   };
 }
 
+/** An older program kept when a file was made, and not what it held: such a file was never read back. */
 function isLastFile(value: unknown): value is LastFile {
-  const { on, at } = (value ?? {}) as Partial<LastFile>;
-  return typeof on === 'string' && typeof at === 'string';
+  const { on, at, held } = (value ?? {}) as Partial<LastFile>;
+  return typeof on === 'string' && typeof at === 'string' && typeof held === 'string';
 }

@@ -7,9 +7,10 @@ import { takeInFile } from '#store/file-in.ts';
 import { fileWork } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
-import { sayFailure } from '../parts/failure.ts';
+
 import { LongWorkView, longWork } from '../parts/long-work.tsx';
 import { ChooseFile } from './choose-file.tsx';
+import { sayFileFailure } from './file-failure.ts';
 import { RefusedLines } from './refused-lines.tsx';
 
 export function TakeFile() {
@@ -23,7 +24,7 @@ export function TakeFile() {
     setSaid('');
     return work.run(fileWork.taking, (watched) => takenIn(file, watched), {
       stopped: setSaid,
-      failed: (failure) => setSaid(sayFailure(failure)),
+      failed: (failure) => setSaid(sayFileFailure(failure)),
     });
   };
 

@@ -277,7 +277,7 @@ export function handSaid(
     case 'question':
       return `The record asks ${counted(hand.count ?? 0, 'question')}.`;
     default:
-      return 'Nothing here is saved elsewhere for a week: make a file.';
+      return 'Some entries are in no checked file. Make a file and check it.';
   }
 }
 
@@ -303,7 +303,7 @@ export const hanging = {
 
 function fileNote(on: string | null | undefined, today: string): string {
   if (on === undefined) return 'every act, to search and to correct';
-  return on === null ? 'no file made yet' : `last file ${sayDate(on, today)}`;
+  return on === null ? 'no file checked yet' : `last checked file ${sayDate(on, today)}`;
 }
 
 /** The sheet itself. */

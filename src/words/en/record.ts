@@ -289,11 +289,8 @@ export const files = {
   moveNote:
     'One file with every entry and every photo. On the other phone it is taken in below; the same file twice does no harm.',
   make: 'Make the file',
-  made: (name: string) => `Made: ${name}`,
-  lastFile: (date: string) => `Last file: ${date}.`,
-  noFile: 'No file was made of this record yet.',
-  unsaved: (days: number) =>
-    `Unsaved elsewhere: ${days}${NBSP}days of entries stand on this device alone. Phones clear away what pages keep; make a file.`,
+  lastFile: (date: string) => `Last checked file: ${date}.`,
+  noFile: 'No file of this record was checked yet.',
   fileName: (plot: string, date: string) => {
     const plain = plot
       .normalize('NFKD')
@@ -325,11 +322,6 @@ export const files = {
   nearlyFull: 'The browser has little room left for this page: make a file now.',
   forget: 'Forget everything on this phone',
   forgetNote: 'Removes every entry, photo and draft from this browser. Files you made stay where you put them.',
-  forgetNoFile: 'No file was made yet: make one first, so that nothing is lost for good.',
-  forgetSince: (count: number) =>
-    `${count}${NBSP}${count === 1 ? 'entry is' : 'entries are'} newer than the last file and would be lost: make a file first.`,
-  forgetAsk: 'Date of your last file',
-  forgetWrong: 'That is not the date of the last file; allowed: the date in its name.',
   forgetNow: 'Forget it all',
   room: (bytes: number) =>
     bytes < 1e9 ? `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)}${NBSP}MB` : `${(bytes / 1e9).toFixed(1)}${NBSP}GB`,
