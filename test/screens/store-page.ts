@@ -7,6 +7,7 @@ import { write } from '#journal/write.ts';
 import { type Opened, openBrowserStore } from '#store/browser.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
 import { type StoreHarness, storeContract } from '../contract/store-contract.ts';
+import { type BigFileTold, bigFile } from './big-file-page.ts';
 
 const stores = new Map<string, Store>();
 
@@ -159,6 +160,9 @@ const storeTest = {
     const { lots } = fold(entries);
     return { readMs: read - begun, foldMs: performance.now() - read, lots: lots.size };
   },
+  /** Fills a store with photos, makes a file of them and takes it in again. */
+  bigFile: async (name: string, photos: number, photoBytes: number): Promise<BigFileTold> =>
+    bigFile(await opened(name), photos, photoBytes),
   /** A tab with an older program that does not give way. */
   holdOn: (name: string, version: number): Promise<string> =>
     new Promise((resolve) => {
