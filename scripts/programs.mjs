@@ -1,7 +1,8 @@
 // @ts-check
 // Outside programs that the checks need, and where to find them: a browser for the page tests, GNU units as a
 // second opinion on unit factors. Found on PATH or named by a variable; on Debian as root they are installed.
-// Their absence is never passed over: whoever needs one stops with a sentence.
+// Their absence is never passed over: whoever needs one stops with a sentence. Browsers that are only wished for are in
+// other-browsers.mjs.
 
 import { spawnSync } from 'node:child_process';
 import { accessSync, constants, existsSync } from 'node:fs';

@@ -7,6 +7,8 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { browsersSaid } from './other-browsers.mjs';
+import { findChromium } from './programs.mjs';
 import { tallyPlaywright, tallyStep, tallyVitest } from './tally.mjs';
 
 const REPORTS = 'build/reports';
@@ -32,6 +34,7 @@ for (const one of lines) {
     `${one.name.padEnd(26)}${counts.padEnd(24)}${one.seconds.toFixed(1)} s${one.remark && `  ${one.remark}`}`,
   );
 }
+console.log(browsersSaid(findChromium()));
 const passed = lines.reduce((sum, one) => sum + one.passed, 0);
 const failed = lines.reduce((sum, one) => sum + one.failed, 0);
 console.log(`${passed} passed, ${failed} failed`);

@@ -129,6 +129,16 @@ describe('the outside programs', () => {
   });
 });
 
+describe('the browsers', () => {
+  it('are said by name, and those that are not installed as left out', () => {
+    const script = `import { browsersSaid } from './scripts/other-browsers.mjs'; console.log(browsersSaid(undefined));`;
+    const { stdout } = node(['--input-type=module', '--eval', script], { PATH: '/no/such/folder' });
+    expect(stdout).toBe(
+      'browsers: Chromium not installed; Firefox not installed, left out; WebKit not installed, left out\n',
+    );
+  });
+});
+
 describe('ensure', () => {
   it('refuses a word it does not know', () => {
     const { status, stderr } = node(['scripts/ensure.mjs', 'wed']);
