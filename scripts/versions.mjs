@@ -34,7 +34,10 @@ export function versionsIn(folder) {
 
 /** The text of src/engine/tables/made-version.ts. */
 export function versionModule(folder, digest) {
-  const { tables, on, model } = versionsIn(folder).at(-1);
+  const rows = versionsIn(folder);
+  const { tables, model } = rows.at(-1);
+  // A row that only changes a formula leaves the tables their own date.
+  const { on } = rows.find((row) => row.tables === tables);
   return `// Made by scripts/tables.mjs from data/*.csv and data/versions.json. Not edited by hand, not kept in git.
 export const tables = { number: ${tables}, on: '${on}', digest: '${digest}' };
 export const model = ${model};

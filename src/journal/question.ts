@@ -66,7 +66,7 @@ export function settle(
 }
 
 /** 64 mixed bits of a text, as two rounds of a multiplying hash; only ever compared, never trusted to be secret. */
-function mixed(value: string): string {
+export function mixed(value: string): string {
   let a = 0x811c9dc5;
   let b = 0x9e3779b9;
   for (let i = 0; i < value.length; i++) {

@@ -27,7 +27,8 @@ describe('data/versions.json', () => {
   });
 
   it('is what the program says of itself', () => {
-    expect(version).toEqual({ tables: { number: newest?.tables, on: newest?.on, digest }, model: newest?.model });
+    const on = rows.find(({ tables }) => tables === newest?.tables)?.on;
+    expect(version).toEqual({ tables: { number: newest?.tables, on, digest }, model: newest?.model });
     expect(versionText).toBe(readFileSync(path.join(root, 'src/engine/tables/made-version.ts'), 'utf8'));
   });
 });

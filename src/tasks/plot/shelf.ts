@@ -35,6 +35,8 @@ export type Age = 'in-date' | 'soon' | 'past' | 'no-date';
 /** The dates of one group of bottles: use it first by `likely`, between `low` and `high`. */
 export interface UseFirstDates {
   readonly keeping: Keeping;
+  /** Days from the straining. */
+  readonly days: Range;
   readonly low: string;
   readonly likely: string;
   readonly high: string;
@@ -172,6 +174,7 @@ export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirst
   const daysLeft = likelyDay - momentOf(now).dateDay;
   return {
     keeping: found.keeping,
+    days: found.days,
     low: onDay(from.dateDay + Math.floor(found.days.low)),
     likely: onDay(likelyDay),
     high: onDay(from.dateDay + Math.floor(found.days.high)),

@@ -6,16 +6,22 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import type { BatchIn } from '../ledger-input.ts';
 import { strainedOf } from '../ledger-supply.ts';
 import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
 
 /** A batch as it was strained; one that was not is taken as it stood when something was last poured of it. */
 export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {
+  return strainedOf(batchAsked(plot, batch));
+}
+
+/** The same as a question: what was entered, before any table has spoken. */
+export function batchAsked(plot: Plot, batch: Batch): Omit<BatchIn, 'name'> {
   const { contents, strainings, looks } = batch;
   const last = strainings.at(-1);
   const seen = looks.findLast(({ body }) => body.acidity !== undefined);
   const at = last?.when ?? lastPoured(plot, batch)?.act.when ?? seen?.when ?? batch.made;
-  return strainedOf({
+  return {
     plants: contents.parts.map(portionOf),
     water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: 0, ph: 7 },
     sugar: sugarOf(batch),
@@ -25,7 +31,7 @@ export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {
     finalPh: last?.body.acidity?.ph ?? seen?.body.acidity?.ph ?? Number.NaN,
     drainedL: batch.liquid.drainedL,
     solidsKg: strainings.reduce((total, { solidsKg }) => total + solidsKg, 0),
-  });
+  };
 }
 
 function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined {

@@ -3,6 +3,7 @@
 
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { containerWords } from '#words/en/straining.ts';
+import { type Figures, withRemark } from './figures-shown.ts';
 import type { BottlePlan } from './straining.ts';
 
 /** What a container is, by what it is called. */
@@ -44,6 +45,7 @@ export interface BottlesTold {
 export interface Act {
   readonly kind: Kind;
   readonly body: Body<Kind>;
+  readonly on: string;
 }
 
 export function strainedBody(told: StrainingTold): Body<'peg.strained'> {
@@ -75,11 +77,22 @@ export function bottledBody({ batch, plan, filled, size, place }: BottlesTold): 
 
 /** The acts that stand or fall together: what was strained now, and what was bottled. */
 export function strainingActs(told: {
+  /** Local date and time that the shown figures were computed for. */
+  readonly on: string;
+  /** What the sheet showed, kept beside each. */
+  readonly shown?: { readonly strained: Figures; readonly bottled: Figures } | undefined;
   readonly strained?: StrainingTold | undefined;
   readonly bottled?: BottlesTold | undefined;
 }): readonly Act[] {
+  const { on, shown, strained, bottled } = told;
+  const beside = <T extends Parameters<typeof withRemark>[0]>(body: T, figures: Figures | undefined) =>
+    figures === undefined ? body : withRemark(body, figures);
   return [
-    ...(told.strained === undefined ? [] : [{ kind: 'peg.strained' as const, body: strainedBody(told.strained) }]),
-    ...(told.bottled === undefined ? [] : [{ kind: 'bottle.filled' as const, body: bottledBody(told.bottled) }]),
+    ...(strained === undefined
+      ? []
+      : [{ kind: 'peg.strained' as const, body: beside(strainedBody(strained), shown?.strained), on }]),
+    ...(bottled === undefined
+      ? []
+      : [{ kind: 'bottle.filled' as const, body: beside(bottledBody(bottled), shown?.bottled), on }]),
   ];
 }

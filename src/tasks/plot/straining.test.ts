@@ -128,6 +128,7 @@ describe('what a container is called', () => {
 describe('the acts of a straining', () => {
   const id = ask.batch.id;
   const acts = strainingActs({
+    on: '2026-06-20T10:00',
     strained: {
       batch: id,
       drained: { typed: '6.3 L', volumeL: 6.3 },

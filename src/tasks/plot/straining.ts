@@ -24,6 +24,15 @@ import { explainStrain, type StrainResult, strain } from '../strain.ts';
 import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from './batch-mix.ts';
 import { onDay } from './dates.ts';
 import { bottleCare } from './facts.ts';
+import {
+  digestOf,
+  type Figures,
+  figureOf,
+  keepEntered,
+  type LiquidEntered,
+  liquidEntered,
+  litreFigures,
+} from './figures-shown.ts';
 import { type PegView, pegView } from './peg.ts';
 import { profileOf } from './profile.ts';
 import { UNTOLD_C } from './shelf.ts';
@@ -93,6 +102,8 @@ export interface StrainingAnswer {
   readonly sugarLeftGPerL: number | undefined;
   /** Use it first by, from today. */
   readonly useFirst: { readonly low: string; readonly likely: string; readonly high: string };
+  /** The figures that are shown, to be kept beside what is written. */
+  readonly shown: { readonly strained: Figures; readonly bottled: Figures };
   readonly toBottleL: number;
   /** What the batch and the bottles make the rules say. */
   readonly cautions: readonly Caution[];
@@ -126,7 +137,8 @@ export function straining(ask: StrainingAsk): Strained {
   const peg = pegOf(ask);
   const { judgement } = peg;
   const sugarLeftGPerL = sugarLeft(ask, ph.ph);
-  const answer = strain(questionOf(ask, { finalPh: ph.ph, peg, sugarLeftGPerL }));
+  const question = questionOf(ask, { finalPh: ph.ph, peg, sugarLeftGPerL });
+  const answer = strain(question);
   if (!answer.ok) return { ok: false, needs: [], problems: answer.problems };
   const result = answer.value;
   const { balance } = result;
@@ -147,6 +159,11 @@ export function straining(ask: StrainingAsk): Strained {
       use: useOf(peg, result),
       sugarLeftGPerL,
       useFirst: { low: on(low), likely: on(likely), high: on(high) },
+      shown: shownOf(question, result, {
+        ph: ph.ph,
+        temperatureC: ask.bottle?.temperatureC ?? question.temperatureC,
+        state: peg.state,
+      }),
       toBottleL: batch.liquid.leftL + (ask.drainedL ?? 0),
       cautions: [
         ...result.cautions,
@@ -168,6 +185,19 @@ export function explainStraining(ask: StrainingAsk): readonly Working[] {
   return explainStrain(questionOf(ask, told));
 }
 
+/** What the sheet shows of the liquid and of the bottles, to be kept beside both acts. */
+function shownOf(asked: LiquidEntered, { liquid, useFirst }: StrainResult, keeps: Parameters<typeof keepEntered>[0]) {
+  const entered = liquidEntered(asked);
+  const litre = litreFigures({ n: liquid.nGPerL, p: liquid.pGPerL, k: liquid.kGPerL });
+  return {
+    strained: { entered, figures: litre },
+    bottled: {
+      entered: digestOf([entered, keepEntered(keeps)]),
+      figures: [...litre, ...figureOf('useFirstDays', useFirst.keeping === 'none' ? undefined : useFirst.days)],
+    },
+  };
+}
+
 interface Worked {
   readonly finalPh: number;
   readonly peg: PegView;
@@ -175,7 +205,7 @@ interface Worked {
 }
 
 /** The question of the word `strain`, from what is known of the batch. */
-function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked): unknown {
+function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked) {
   const { batch, plot, bottle } = ask;
   const { contents } = batch;
   return {

@@ -241,12 +241,15 @@ export function Failed(props: { readonly can: Can; readonly onAgain: () => void 
   );
 }
 
-export function Done(props: { readonly can: Can; readonly text: string }) {
+export function Done(props: { readonly can: Can; readonly text: string; readonly brought: string }) {
   const { words, record } = props.can;
   const others = () => [...record.plot().beds.values()].filter(({ facts }) => facts.gone !== true).length > 1;
   return (
     <section class="poured-all" role="status">
       <p class="say">{props.text}</p>
+      <Show when={props.brought}>
+        <p>{props.brought}</p>
+      </Show>
       <p>
         <b>{words().useToday}</b> {words().cautions['care-wash-before-picking']?.({})}
       </p>

@@ -3,6 +3,8 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, Show } from 'solid-js';
+import { pourNow } from '#tasks/plot/figures-now.ts';
+import { withRemark } from '#tasks/plot/figures-shown.ts';
 import { fedBody, toolsOf } from '#tasks/plot/pour.ts';
 import { steppedLitres } from '#tasks/plot/round.ts';
 import { useDraft } from '../app/draft.ts';
@@ -34,7 +36,12 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
   const { record, words } = can;
   const { draft, change, clear } = useDraft<Pouring>(`can.${props.bed}`, NONE);
   const [saving, setSaving] = createSignal<'saving' | 'failed'>();
-  const [done, setDone] = createSignal<{ readonly entry: string; readonly litres: string; readonly ml: string }>();
+  const [done, setDone] = createSignal<{
+    readonly entry: string;
+    readonly litres: string;
+    readonly ml: string;
+    readonly brought: string;
+  }>();
   const today = record.today;
   const said = createMemo<Said>(() => (draft().saidOn === today() ? draft().said : {}), {}, { equals: same });
   const setup = createMemo(() => draft().begun ?? can.setupFor(props.bed, said().way), undefined, { equals: same });
@@ -63,9 +70,11 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
 
   function write() {
     const now = card();
-    const body = fedBody(now, poured(), said().nextPick);
-    if (body === undefined || saving() === 'saving') return;
+    const told = fedBody(now, poured(), said().nextPick);
+    if (told === undefined || saving() === 'saving') return;
     setSaving('saving');
+    const brought = pourNow(record.plot(), told.from);
+    const body = withRemark(told, brought);
     record
       .act('bed.fed', body, (entry) => {
         const concentrateL = body.from.reduce((sum, { volume }) => sum + volume.volumeL, 0);
@@ -73,6 +82,7 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
           entry: entry.id,
           litres: words().litres(body.poured.volumeL),
           ml: words().ml(concentrateL * 1000),
+          brought: words().brought(brought.figures),
         });
         clear();
         setSaving(undefined);
@@ -85,7 +95,13 @@ export function CanCard(props: { readonly can: Can; readonly bed: string; readon
       <BedHead can={can} card={card()} poured={stands() !== undefined} />
       <Show
         when={!stands()}
-        fallback={<Done can={can} text={words().done(stands()?.litres ?? '', stands()?.ml ?? '')} />}
+        fallback={
+          <Done
+            can={can}
+            text={words().done(stands()?.litres ?? '', stands()?.ml ?? '')}
+            brought={stands()?.brought ?? ''}
+          />
+        }
       >
         <Show when={poured().length === 0}>
           <AskWay can={can} card={card()} said={said()} onSay={say} />

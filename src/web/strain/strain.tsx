@@ -166,6 +166,8 @@ function StrainForm(props: {
     const ph = fields.ph.value;
     try {
       const acts = strainingActs({
+        on: ask().now,
+        shown: answer()?.shown,
         strained:
           onlyBottles() || drainedL === undefined || rest === undefined
             ? undefined

@@ -23,6 +23,8 @@ const spoons: Readonly<Record<'tablespoon' | 'teaspoon', Readonly<Record<SpoonCo
   teaspoon: { us: 'US', metric: 'metrisch, 5 mL', uk: 'alt-britisch, 5,9 mL', au: 'australisch, 5 mL' },
 };
 
+const NUTRIENTS: Readonly<Record<string, string>> = { nG: 'Stickstoff', pG: 'Phosphor', kG: 'Kalium' };
+
 const WEEKDAYS = ['So', 'Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa'];
 const MONTHS = ['Jan.', 'Feb.', 'März', 'Apr.', 'Mai', 'Juni', 'Juli', 'Aug.', 'Sept.', 'Okt.', 'Nov.', 'Dez.'];
 
@@ -335,6 +337,14 @@ export const canCard: CanCardWords = {
     'Noch nicht eingetragen: der Browser hat es abgelehnt. Die Kannen bleiben hier stehen; noch einmal versuchen.',
   tryAgain: 'Noch einmal',
   done: (volumeL, concentrateMl) => `${volumeL} gegossen, darin ${concentrateMl} aus dem Ansatz`,
+  brought: (figures) => {
+    const given = figures.filter(({ likely }) => figure(likely) !== '0');
+    const said = given.map(
+      ({ what, low, likely, high }) =>
+        `${unit(likely, 'g')} (${figure(low)} bis ${figure(high)}) ${NUTRIENTS[what] ?? what}`,
+    );
+    return said.length === 0 ? '' : `Das Beet bekam etwa ${said.join('; ')}.`;
+  },
   cansHere: 'Die Kannen dieses Gartens',
   why: 'warum?',
   whyOf: (what) => `warum? ${what}`,

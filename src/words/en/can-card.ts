@@ -2,10 +2,11 @@
 // is poured. Sentences of the batch and can rules are those of can.ts. de/can-card.ts says the same in German.
 
 import type { Measure } from '#engine/can/measures.ts';
+import type { Range } from '#engine/quantity/range.ts';
 import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Level, Values } from '#engine/rules/rule.ts';
 import type { State } from '#engine/souring/reason.ts';
-import { counted, figure, withUnit } from '../figures.ts';
+import { band, counted, figure, withUnit } from '../figures.ts';
 import { sayDate } from './app.ts';
 import { canCautions, sayMeasure } from './can.ts';
 import { careCautions } from './care.ts';
@@ -57,6 +58,12 @@ export interface RatioSaid {
   readonly n: number;
   readonly reading: 'in' | 'to';
 }
+
+/** Grams of one nutrient that a pour gave. */
+export interface GivenFigure extends Range {
+  readonly what: string;
+}
+const NUTRIENTS: Readonly<Record<string, string>> = { nG: 'nitrogen', pG: 'phosphorus', kG: 'potassium' };
 
 /** What the card says; another language has the same keys. */
 export const canCard = {
@@ -215,6 +222,12 @@ export const canCard = {
   notSaved: 'Not written down yet: the browser refused to keep it. The cans stay here; try again.',
   tryAgain: 'Try again',
   done: (volumeL: string, concentrateMl: string) => `${volumeL} poured, with ${concentrateMl} of concentrate`,
+  /** What the pour gave the bed, as far as it is known. */
+  brought: (figures: readonly GivenFigure[]) => {
+    const given = figures.filter(({ likely }) => figure(likely) !== '0');
+    const said = given.map((one) => `${band(one, 'g')} of ${NUTRIENTS[one.what] ?? one.what}`);
+    return said.length === 0 ? '' : `The bed got about ${said.join('; ')}.`;
+  },
   cansHere: 'The cans of this plot',
   why: 'why?',
   whyOf: (what: string) => `why? ${what}`,
