@@ -110,7 +110,9 @@ describe('with one figure of the tables moved', () => {
   });
 
   it('no entry has changed, and the remark is no part of any sum', () => {
-    const found = later.searchRecord({ plot: later.fold(told.entries), entries: told.entries, plotId: 'sedge-corner' });
+    const found = later
+      .recordIndex({ plot: later.fold(told.entries), entries: told.entries, plotId: 'sedge-corner' })
+      .search({}, 100);
     expect(found.acts.map(({ shown }) => shown?.id).sort()).toEqual(told.entries.map(({ id }) => id).sort());
     const bare = told.entries.map((entry) => {
       const { figuresShown: _, ...body } = entry.body as Readonly<Record<string, unknown>>;

@@ -7,7 +7,7 @@ import { kg, litres, meter, recorder } from './recorder.ts';
 
 /** The parts of the program that the season needs. */
 export async function program() {
-  const [{ fold }, { straining }, { strainingActs }, { pourNow }, { withRemark }, moved, { searchRecord }] =
+  const [{ fold }, { straining }, { strainingActs }, { pourNow }, { withRemark }, moved, { recordIndex }] =
     await Promise.all([
       import('#journal/fold.ts'),
       import('#tasks/plot/straining.ts'),
@@ -15,9 +15,9 @@ export async function program() {
       import('#tasks/plot/figures-now.ts'),
       import('#tasks/plot/figures-shown.ts'),
       import('#tasks/plot/moved-figures.ts'),
-      import('#tasks/plot/record.ts'),
+      import('#tasks/plot/record-search.ts'),
     ]);
-  return { fold, straining, strainingActs, pourNow, withRemark, ...moved, searchRecord };
+  return { fold, straining, strainingActs, pourNow, withRemark, ...moved, recordIndex };
 }
 
 export type Program = Awaited<ReturnType<typeof program>>;

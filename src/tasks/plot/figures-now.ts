@@ -2,7 +2,7 @@
 // by the balance of its batch, the days a bottle keeps, the grams a pour gave. Used when the act is written, and again
 // when a newer table is held against what was shown then.
 
-import { ELEMENTS, pourSupply } from '#engine/ground/supply.ts';
+import { ELEMENTS, type LiquidGrams, pourSupply } from '#engine/ground/supply.ts';
 import { point, type Range, sum } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
@@ -40,16 +40,33 @@ export function bottleNow(plot: Plot, bottle: Bottle): Figures {
   };
 }
 
+/** A litre of each batch, asked for once: many pours come from one batch. */
+export function litresOf(plot: Plot): LitreOf {
+  const made = new Map<string, Litre | undefined>();
+  return (id) => {
+    if (!made.has(id)) {
+      const batch = plot.batches.get(id);
+      const asked = batch && batch.contents.parts.length > 0 ? batchAsked(plot, batch) : undefined;
+      made.set(id, asked && { entered: liquidEntered(asked), grams: liquidOf(strainedOf(asked)) });
+    }
+    return made.get(id);
+  };
+}
+
+interface Litre {
+  readonly entered: string;
+  readonly grams: LiquidGrams;
+}
+type LitreOf = (batch: string) => Litre | undefined;
+
 /** What the concentrate of a pour brought; a figure that is not known for all of it is not told. @arithmetic sums */
-export function pourNow(plot: Plot, from: Body<'bed.fed'>['from']): Figures {
+export function pourNow(plot: Plot, from: Body<'bed.fed'>['from'], litreOf: LitreOf = litresOf(plot)): Figures {
   const each = from.map(({ bottle, batch: direct, volume: { volumeL } }) => {
     const id = (bottle === undefined ? undefined : plot.bottles.get(bottle)?.batch) ?? direct ?? '';
-    const batch = plot.batches.get(id);
-    if (batch === undefined || batch.contents.parts.length === 0) return { entered: id, volumeL, grams: {} };
-    const asked = batchAsked(plot, batch);
-    const liquid = liquidOf(strainedOf(asked));
-    const supply = pourSupply({ what: '', day: 0, concentrateL: point(volumeL), liquid });
-    return { entered: liquidEntered(asked), volumeL, grams: supply.totalG };
+    const litre = litreOf(id);
+    if (litre === undefined) return { entered: id, volumeL, grams: {} };
+    const supply = pourSupply({ what: '', day: 0, concentrateL: point(volumeL), liquid: litre.grams });
+    return { entered: litre.entered, volumeL, grams: supply.totalG };
   });
   const grams = Object.fromEntries(
     ELEMENTS.flatMap((element): readonly (readonly [string, Range])[] => {

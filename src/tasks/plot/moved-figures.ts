@@ -9,7 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { type ChangeSaid, isMoved, type MovedOf, sayMoved } from '#words/en/figures-shown.ts';
-import { bottleNow, liquidNow, pourNow } from './figures-now.ts';
+import { bottleNow, liquidNow, litresOf, pourNow } from './figures-now.ts';
 import type { Figures, FiguresShown, WhatShown } from './figures-shown.ts';
 
 /** One figure, as it was shown and as it is today; undefined where it is not known any more. */
@@ -83,6 +83,7 @@ export function movedBy(
   const wants = (key: 'batch' | 'bed', id: string) =>
     only.batch === undefined && only.bed === undefined ? true : only[key] === id;
   const found: Moved[] = [];
+  const litreOf = litresOf(plot);
   for (const batch of plot.batches.values()) {
     if (!wants('batch', batch.id)) continue;
     const bottles = [...plot.bottles.values()].filter((bottle) => bottle.batch === batch.id);
@@ -118,7 +119,7 @@ export function movedBy(
     const pours = older(
       bed.feeds,
       ({ act }) => act.body.figuresShown,
-      ({ act }) => pourNow(plot, act.body.from),
+      ({ act }) => pourNow(plot, act.body.from, litreOf),
     );
     const name = bed.facts.name ?? bed.facts.tag ?? '';
     found.push(...movedOf({ of: 'pours', name }, `${bed.id} pours`, summed(pours)));

@@ -2,6 +2,7 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { movedBy } from '#tasks/plot/moved-figures.ts';
 import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
 import { keptOutIn } from '#tasks/plot/scraps.ts';
@@ -12,6 +13,7 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { signer } from '../look/keyholder.ts';
 import { NextLook, PegSourLine, PegVerdict, Reasons } from '../look/told.tsx';
+import { MovedFigures } from '../parts/moved-figures.tsx';
 import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/look.css';
 import '../styles/peg.css';
@@ -132,6 +134,7 @@ export function PegScreen() {
               <LessonsOf foretold={foretold} date={date} />
               <LooksSoFar view={seen()} temperature={who.temperature} mass={who.mass} />
               <MassSums view={seen()} mass={who.mass} />
+              <MovedFigures id="peg-moved" moved={movedBy(record.plot(), { batch: seen().batch.id })} />
             </div>
             <WorkingDialog
               model={{

@@ -19,6 +19,7 @@ import { useRecord } from '../app/context.tsx';
 import { sayFailure } from '../parts/failure.ts';
 import { SmallForm } from '../parts/small-form.tsx';
 import { UndoButton } from '../parts/undo-button.tsx';
+import { ShownThen } from './shown-then.tsx';
 
 export function ActView(props: { readonly act: RecordAct }) {
   const record = useRecord();
@@ -37,6 +38,7 @@ export function ActView(props: { readonly act: RecordAct }) {
         </summary>
         <Show when={isOpen()}>
           <Versions versions={props.act.versions} />
+          <ShownThen act={props.act} />
           <Show when={props.act.shown} keyed>
             {(shown) => <Mend shown={shown} line={props.act.id} />}
           </Show>

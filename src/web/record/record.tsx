@@ -4,6 +4,7 @@
 import { A } from '@solidjs/router';
 import { createEffect, createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { bedStrips } from '#tasks/plot/facts.ts';
+import { movedBy } from '#tasks/plot/moved-figures.ts';
 import { needsPrepared, type RecordSearch, recordIndex } from '#tasks/plot/record-search.ts';
 import { titles } from '#words/en/app.ts';
 import { demo } from '#words/en/demo.ts';
@@ -11,6 +12,7 @@ import { record as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { DemoBlock } from '../parts/demo-block.tsx';
+import { MovedFigures } from '../parts/moved-figures.tsx';
 import '../styles/record.css';
 import '../styles/small-form.css';
 import { ActView } from './act-view.tsx';
@@ -64,6 +66,7 @@ export function RecordScreen() {
         }
       >
         <Questions />
+        <MovedFigures id="record-moved" moved={movedBy(record.plot())} />
         <Search
           search={search()}
           pegs={[...new Set([...record.plot().batches.values()].map(({ peg }) => peg))].sort((a, b) => a - b)}

@@ -39,6 +39,7 @@ export const shownWords = {
   fold: 'Figures shown before and now',
   shownThen: 'Shown when this was entered',
   notKept: 'The figure shown at the time was not kept.',
+  none: 'No figure was shown with this entry.',
   enteredAnew: 'What you entered since then can be part of the reason.',
 } as const;
 
