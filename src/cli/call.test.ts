@@ -11,6 +11,9 @@ describe('a call', () => {
     [['help'], { kind: 'help', json: false }],
     [['help', 'fit', '--json'], { kind: 'help', about: 'fit', json: true }],
     [['help', 'materials'], { kind: 'help', about: 'materials', json: false }],
+    [['beds', 'a.json'], { kind: 'ask', word: 'beds', file: 'a.json', json: false, why: false }],
+    [['ledger', 'a.json'], { kind: 'ask', word: 'beds', file: 'a.json', json: false, why: false }],
+    [['help', 'ledger'], { kind: 'help', about: 'beds', json: false }],
     [['strain', '--help'], { kind: 'help', about: 'strain', json: false }],
   ])('%j is understood', (args, call) => {
     expect(readCall(args)).toEqual({ ok: true, call });
@@ -19,6 +22,7 @@ describe('a call', () => {
   it.each([
     [[], ['word']],
     [['brewed'], ['word']],
+    [['constructor'], ['word']],
     [['fit', 'a.json', 'b.json'], ['arguments']],
     [
       ['fit', '--loud', 'a.json', 'b.json'],
@@ -37,6 +41,6 @@ describe('a call', () => {
 
   it('names the words there are when the word is not known', () => {
     const read = readCall(['fits']);
-    expect(read.ok ? '' : read.problems[0]?.allowed).toBe('fit, can, water, strain, sour, heap, ledger, help');
+    expect(read.ok ? '' : read.problems[0]?.allowed).toBe('fit, can, water, strain, sour, heap, beds, help');
   });
 });

@@ -1,7 +1,7 @@
 // How the command line was called: one word, at most one file, and flags. Everything wrong with it is told
 // at once, in the same wording as a wrong field of an input.
 
-import { isWord, type Word, words } from '#tasks/index.ts';
+import { type Word, wordNamed, words } from '#tasks/index.ts';
 import type { Problem } from '#tasks/problem.ts';
 
 /** One call, read. */
@@ -40,19 +40,20 @@ export function readCall(
   const [first] = rest;
 
   if (word === 'help') {
-    if (first !== undefined && !isWord(first) && !isList(first)) {
+    const about = first === undefined ? undefined : isList(first) ? first : wordNamed(first);
+    if (first !== undefined && about === undefined) {
       problems.push(problem('word', first, 'has no help page', [...words, ...lists].join(', ')));
     }
     if (problems.length > 0) return { ok: false, problems };
-    const about = first as Word | List | undefined;
     return { ok: true, call: { kind: 'help', json, ...(about === undefined ? {} : { about }) } };
   }
-  if (word === undefined || !isWord(word)) {
+  const asked = word === undefined ? undefined : wordNamed(word);
+  if (asked === undefined) {
     problems.push(problem('word', word, 'is not a word known here', [...words, 'help'].join(', ')));
     return { ok: false, problems };
   }
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, call: { kind: 'ask', word, file: first ?? STDIN, json, why: flags.includes('--why') } };
+  return { ok: true, call: { kind: 'ask', word: asked, file: first ?? STDIN, json, why: flags.includes('--why') } };
 }
 
 function isList(text: string): text is List {

@@ -41,21 +41,21 @@ describe('a hidden sign', () => {
   });
 
   it.each(HIDDEN)('%j reaches no line of an answer', async (sign) => {
-    const { out, code } = await asked(['ledger', '--why'], beds(`Gate${sign}`));
+    const { out, code } = await asked(['beds', '--why'], beds(`Gate${sign}`));
     expect(code).toBe(0);
     expect(out).toContain(`Gate${visible(sign)}`);
     expect(flat(out)).not.toMatch(RAW);
   });
 
   it.each(HIDDEN)('%j reaches no answer in JSON, which reads as the same name', async (sign) => {
-    const { out, code } = await asked(['ledger', '--json'], beds(`Gate${sign}`));
+    const { out, code } = await asked(['beds', '--json'], beds(`Gate${sign}`));
     expect(code).toBe(0);
     expect(flat(out)).not.toMatch(RAW);
     expect(JSON.parse(out).beds[0].name).toBe(`Gate${sign}`);
   });
 
   it.each(HIDDEN)('%j reaches no refusal', async (sign) => {
-    const { err, code } = await asked(['ledger'], {
+    const { err, code } = await asked(['beds'], {
       ...beds('Gate'),
       to: `later${sign}`,
       acts: [{ bed: `x${sign}`, kind: sign }],

@@ -7,7 +7,7 @@ import type { Caution } from './caution.ts';
 import type { Problem } from './problem.ts';
 
 /** The words that can be asked today. */
-export const words = ['fit', 'can', 'water', 'strain', 'sour', 'heap', 'ledger'] as const;
+export const words = ['fit', 'can', 'water', 'strain', 'sour', 'heap', 'beds'] as const;
 export type Word = (typeof words)[number];
 
 /** The answer of any word: the contract's object, and what a face may ask about it. */
@@ -28,9 +28,13 @@ export interface Task {
   readonly ask: (input: unknown) => Reply;
 }
 
-/** Whether a text is a word that can be asked. */
-export function isWord(text: string): text is Word {
-  return (words as readonly string[]).includes(text);
+/** Words that were called otherwise before: still taken, and told nowhere. */
+const BEFORE: Readonly<Record<string, Word>> = { ledger: 'beds' };
+
+/** The word that a text names, if it names one. */
+export function wordNamed(text: string): Word | undefined {
+  if (Object.hasOwn(BEFORE, text)) return BEFORE[text];
+  return words.find((word) => word === text);
 }
 
 /** Loads one word. */
@@ -81,7 +85,7 @@ const loaders: Readonly<Record<Word, () => Promise<Task>>> = {
     ]);
     return whole({ schema: heapSchema, run: heap, say: sayHeap, explain: explainHeap });
   },
-  async ledger() {
+  async beds() {
     const [{ ledger, ledgerSchema, explainLedger }, { sayLedger }, { loadSolver }] = await Promise.all([
       import('./ledger.ts'),
       import('#words/en/ledger.ts'),

@@ -72,6 +72,6 @@ describe('a call of the command line', () => {
   });
 
   it('with an unknown word names the words there are', async () => {
-    expect((await tilthwright(['feed'])).err).toContain('fit, can, water, strain, sour, heap, ledger, help');
+    expect((await tilthwright(['feed'])).err).toContain('fit, can, water, strain, sour, heap, beds, help');
   });
 });

@@ -16,7 +16,7 @@ const CONTRACT_FIELDS = {
   strain: ['plants', 'water', 'sugar', 'days', 'temperatureC', 'finalPh', 'drainedL', 'solidsKg'],
   sour: ['vessel', 'plants', 'water', 'sugar', 'targetPh', 'beds', 'temperatureC', 'days', 'lid', 'looks'],
   heap: ['ingredients', 'target'],
-  ledger: ['beds', 'acts', 'from', 'to'],
+  beds: ['beds', 'acts', 'from', 'to'],
 } as const;
 
 describe('help', () => {

@@ -225,7 +225,7 @@ export const inputs: Readonly<Record<Word, fc.Arbitrary<object>>> = {
       ),
     })
     .map(({ known: rows, sought, ...rest }) => ({ ingredients: [...rows, ...sought], ...rest })),
-  ledger: fc.record({
+  beds: fc.record({
     beds: fc.tuple(ledgerBed('A'), ledgerBed('B')),
     acts: fc.array(fc.oneof(ledgerPour, ledgerDressing, ledgerProduct), { maxLength: 6 }),
     batches: fc.constant([]),

@@ -42,9 +42,9 @@ describe.each(OWN)('%j where a text, a number or a list belongs', (odd) => {
     ['strain', { ...strain, plants: [{ material: odd, massKg: 1 }] }, 'plants[0].material'],
     ['strain', { ...strain, bottle: { ...bottle, filledL: odd } }, 'bottle.filledL'],
     ['strain', { ...strain, bottle: { ...bottle, volumeL: odd } }, 'bottle.volumeL'],
-    ['ledger', { ...beds, beds: [{ name: odd, areaM2: 10 }] }, 'beds[0].name'],
-    ['ledger', { ...beds, temperatures: [{ on: '2026-05-01', lowC: odd, highC: 12 }] }, 'temperatures[0].lowC'],
-    ['ledger', { ...beds, acts: [{ bed: 'Gate', kind: 'mulch', material: odd, massKg: 1 }] }, 'acts[0].material'],
+    ['beds', { ...beds, beds: [{ name: odd, areaM2: 10 }] }, 'beds[0].name'],
+    ['beds', { ...beds, temperatures: [{ on: '2026-05-01', lowC: odd, highC: 12 }] }, 'temperatures[0].lowC'],
+    ['beds', { ...beds, acts: [{ bed: 'Gate', kind: 'mulch', material: odd, massKg: 1 }] }, 'acts[0].material'],
     ['heap', { ingredients: odd }, 'ingredients'],
     ['heap', { ingredients: [{ name: odd, massKg: 1, moisturePercent: 60 }] }, 'ingredients[0].name'],
     ['fit', { vessel: odd, plants: strain.plants, water: strain.water }, 'vessel'],
@@ -65,7 +65,7 @@ describe('an amount that rounds to nothing', () => {
       'vessel.volumeL: is too small (got 1e-300); allowed: 0.000001 to 2000 L',
     ],
     [
-      'ledger',
+      'beds',
       { ...beds, beds: [{ name: 'Gate', areaM2: 5e-324 }] },
       'beds[0].areaM2: is too small (got 5e-324); allowed: 0.0001 to 5000 m²',
     ],
@@ -96,7 +96,7 @@ describe('a refusal', () => {
     ['strain', true],
     ['sour', [1]],
     ['heap', null],
-    ['ledger', 0],
+    ['beds', 0],
   ])('of %s for %j names what would do', async (word, input) => {
     const [line, ...more] = await problemsOf(word, input as object);
     expect(more).toEqual([]);

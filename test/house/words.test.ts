@@ -12,11 +12,6 @@ const EXCEPTIONS: readonly Exception[] = [
     text: 'cures',
     reason: 'names a place on the sheet to the code; nobody reads it',
   },
-  {
-    file: 'src/tasks/index.ts',
-    text: 'ledger',
-    reason: 'what is typed on the command line, as the contract has it',
-  },
 ];
 
 const sources = [

@@ -16,7 +16,7 @@ export const about = {
   strain: 'what came out: the balance, and what the liquid and the solids carry',
   sour: 'when it is likely to be sour and held, and what the looks say',
   heap: 'a mix that composts: masses, C:N, water, and what a log of heat shows',
-  ledger: 'what each bed needed, what it was given, what is missing; the share of the liquid',
+  beds: 'what each bed needed, what it was given, what is missing; the share of the liquid',
   help: 'this page; help WORD says what a word takes; help materials and help sugars list what it knows',
 } as const;
 

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import { toJSONSchema } from 'zod/v4/core';
-import type { Task, Word } from '#tasks/index.ts';
+import { type Task, type Word, words } from '#tasks/index.ts';
 import { inputs } from '../../contract/inputs.ts';
 import { root } from '../../house/code.ts';
 import { type Chance, chanceOf } from './chance.ts';
@@ -30,7 +30,7 @@ export function makerOf(word: Word, task: Task): Maker {
   const fields = fieldsOf(toJSONSchema(task.schema, { io: 'input', unrepresentable: 'any' }));
   return {
     text(index) {
-      const chance = chanceOf(SEED + word.length, index);
+      const chance = chanceOf(SEED + words.indexOf(word), index);
       const kind = chance.below(100);
       const base = () => nodeOf(chance.pick(chance.oneIn(2) ? examples : drawn));
       if (kind < 14) return textOf(fewDraws(word, cloth(chance, fields)));
