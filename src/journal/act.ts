@@ -34,12 +34,13 @@ export function actsOf({ plain, lines }: Pick<Standing, 'plain' | 'lines'>, tabl
 }
 
 /** A correction is signed by whoever made it; the act stays that of the one who did it. */
-function actOf(shown: Entry, { id, by, device, at }: Entry, table: KindTable): Act {
+export function actOf(shown: Entry, { id, by, device, at }: Entry, table: KindTable): Act {
   const body = newestBody(shown, table);
   return { id, kind: shown.kind, body, when: momentOf(shown.on), by, device, at, entry: shown } as Act;
 }
 
-function byDoing(a: Act, b: Act): number {
+/** In the order they were done; of two at one time the one recorded first. */
+export function byDoing(a: Act, b: Act): number {
   if (a.when.wallMinute !== b.when.wallMinute) return a.when.wallMinute - b.when.wallMinute;
   if (a.at !== b.at) return a.at < b.at ? -1 : 1;
   return a.id < b.id ? -1 : a.id === b.id ? 0 : 1;

@@ -1,9 +1,10 @@
-// The plot, computed from its record: the same for any order, repetition or splitting of the entries, and quick enough to
-// do anew on every change. Corrections are followed first (standing.ts); then each part of the plot reads the acts that
-// stand. Nothing here judges: states, cautions and sentences are made of this by the floors above.
+// The plot, computed from its record: the same for any order, repetition or splitting of the entries. Corrections are
+// followed first (following.ts); then each part of the plot reads the acts that stand, and is made again only where one
+// more entry touches it (stages.ts). Nothing here judges: states, cautions and sentences are made of this by the floors above.
 
-import { type Act, type ActOf, actsOf, type ByKind } from './act.ts';
+import type { ActOf } from './act.ts';
 import type { Kept, Sealed } from './entry.ts';
+import { following } from './following.ts';
 import { type Kind, type KindTable, kinds } from './kinds/index.ts';
 import { daysIn } from './moment.ts';
 import type { Batch } from './parts/batch.ts';
@@ -17,7 +18,8 @@ import { closed, samePegs } from './parts/pegs.ts';
 import { answeredByBeans, type Lot, stockOf, testsByLot } from './parts/stock.ts';
 import { startersOf, usedOf } from './parts/used.ts';
 import type { Question } from './question.ts';
-import { standing, type Waiting } from './standing.ts';
+import { createStages } from './stages.ts';
+import type { Waiting } from './standing.ts';
 
 export interface Plot {
   /** Id of the plot; undefined while nothing was recorded. */
@@ -60,81 +62,121 @@ export function plotsIn(entries: readonly Kept[]): readonly string[] {
   return [...new Set(entries.map(({ plot }) => plot))].sort();
 }
 
+/** Folds the entries of one plot; called again with more of them, it does again only what they touch. */
+export type Folding = (entries: readonly Kept[], plot?: string) => Plot;
+
 /**
  * Folds the entries of one plot.
  * @param plot its id; may be left out where all entries are of one plot
  * @throws RangeError when entries of several plots come without the id of one
  */
 export function fold(entries: readonly Kept[], plot?: string, table: KindTable = kinds): Plot {
-  const id = plot ?? onlyPlot(entries);
-  const own = entries.every((kept) => kept.plot === id) ? entries : entries.filter((kept) => kept.plot === id);
-  const stands = standing(own, table);
-  const { lineOf, sealed, answers } = stands;
-  const waiting: Waiting[] = [...stands.waiting];
-  const questions: Question[] = [...stands.questions];
-  const acts = actsOf(stands, table);
-  const by = grouped(acts);
-  const { facts, beds, vessels, cans } = described(by, lineOf, waiting);
-  const lotActs = by('scraps.weighed');
-  const lots = new Map<string, ActOf<'scraps.weighed'>>();
-  const tests = testsByLot(by('lot.tested'), lineOf);
-  for (const act of lotActs) lots.set(act.id, answeredByBeans(act, tests.get(act.id)));
-  const around = { lots, lineOf, days: daysIn(facts.timeZone), answers, waiting, questions };
-  const open = runBatches(acts.filter(isPegAct), around);
-  const feeds = feedsOf(by('bed.fed'), answers, questions);
-  const putIn = [...by('peg.filled'), ...by('peg.toppedUp')];
-  const starterL = startersOf(putIn, lineOf);
-  const poured = takenByFeeds(feeds, lineOf);
-  const shelf = {
-    filled: by('bottle.filled'),
-    vented: by('bottle.vented'),
-    emptied: by('bottle.emptied'),
-    poured,
-    starterL,
-  };
-  const bottles = bottlesOf(shelf, { batches: open, lineOf, answers, waiting, questions });
-  const pouredL = new Map([...poured].map(([from, { sureL }]) => [from, sureL]));
-  const bottledL = new Map<string, number>();
-  for (const { batch, filledL } of bottles.values()) bottledL.set(batch, (bottledL.get(batch) ?? 0) + filledL);
-  const batches = closed(open, { bottledL, pouredL, starterL }, answers, questions);
-  samePegs(batches, answers, questions);
-  const onBeds = {
-    facts: beds,
-    feeds,
-    dressed: by('bed.dressed'),
-    planted: by('bed.planted'),
-    picked: by('bed.picked'),
-    soilTested: by('soil.tested'),
-    goalsTold: by('goal.told'),
-  };
-  const products = by('product.bought');
-  const used = usedOf({ putIn, heapFed: by('heap.fed'), dressed: by('bed.dressed') }, lineOf);
-  return {
-    id,
-    facts,
-    beds: bedsOf(onBeds, lineOf, waiting),
-    vessels,
-    cans,
-    waters: by('water.reported'),
-    lots: stockOf(lotActs, by('lot.tested'), used, { ...around, facts }),
-    products,
-    labels: labelsOf(by('product.labelled'), products, lineOf, waiting),
-    batches,
-    bottles,
-    heapFed: by('heap.fed'),
-    heapLooked: by('heap.looked'),
-    soilTests: by('soil.tested'),
-    ownCrops: by('crop.described'),
-    weather: by('weather.typed'),
-    feedTests: by('feed.tested'),
-    heapTests: by('heap.tested'),
-    photos: by('photo.taken'),
-    trialsLaid: by('trial.laid'),
-    trialsWeighed: by('trial.weighed'),
-    lessonsReset: by('lessons.reset'),
-    questions: questions.sort((a, b) => compare(a.key, b.key)),
-    sealed,
-    waiting: waiting.sort((a, b) => compare(a.id, b.id) || compare(a.why, b.why)),
+  return folding(table)(entries, plot);
+}
+
+const PEG_KINDS = (Object.keys(kinds) as Kind[]).filter((kind) => kind.startsWith('peg.'));
+
+/** A fold that remembers its stages. What it gave before stays as it is. */
+export function folding(table: KindTable = kinds): Folding {
+  const follow = following(table);
+  const { stage, told } = createStages();
+  return (entries, plot) => {
+    const id = plot ?? onlyPlot(entries);
+    const own = entries.every((kept) => kept.plot === id) ? entries : entries.filter((kept) => kept.plot === id);
+    // What a fold that broke off had told is not told again.
+    told();
+    const stands = follow(own);
+    const { acts, by, lineOf, sealed, answers } = stands;
+    const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));
+    const { facts, beds, vessels, cans } = stage('described', [...about, lineOf], ({ waiting }) =>
+      described(by, lineOf, waiting),
+    );
+    const weighed = by('scraps.weighed');
+    const tested = by('lot.tested');
+    const lots = stage('lots', [weighed, tested, lineOf], () => {
+      const tests = testsByLot(tested, lineOf);
+      return new Map(weighed.map((act) => [act.id, answeredByBeans(act, tests.get(act.id))]));
+    });
+    const putIn = stage('putIn', [by('peg.filled'), by('peg.toppedUp')], () => [
+      ...by('peg.filled'),
+      ...by('peg.toppedUp'),
+    ]);
+    // Of all lots only those that were put in: one more in the stock changes no batch.
+    const lotsPutIn = putIn.flatMap(({ body }) => (body.parts ?? []).map(({ lot }) => lots.get(lot ?? '')));
+    const runOf = [...PEG_KINDS.map(by), lineOf, facts.timeZone, answers, ...lotsPutIn];
+    const open = stage('batches', runOf, (told) =>
+      runBatches(acts.filter(isPegAct), { lots, lineOf, days: daysIn(facts.timeZone), answers, ...told }),
+    );
+    const feeds = stage('feeds', [by('bed.fed'), answers], ({ questions }) =>
+      feedsOf(by('bed.fed'), answers, questions),
+    );
+    const starterL = stage('starterL', [putIn, lineOf], () => startersOf(putIn, lineOf));
+    const poured = stage('poured', [feeds, lineOf], () => takenByFeeds(feeds, lineOf));
+    const shelf = {
+      filled: by('bottle.filled'),
+      vented: by('bottle.vented'),
+      emptied: by('bottle.emptied'),
+      poured,
+      starterL,
+    };
+    const bottles = stage('bottles', [...Object.values(shelf), open, lineOf, answers], (told) =>
+      bottlesOf(shelf, { batches: open, lineOf, answers, ...told }),
+    );
+    const batches = stage('closed', [open, bottles, poured, starterL, answers], ({ questions }) => {
+      const pouredL = new Map([...poured].map(([from, { sureL }]) => [from, sureL]));
+      const bottledL = new Map<string, number>();
+      for (const { batch, filledL } of bottles.values()) bottledL.set(batch, (bottledL.get(batch) ?? 0) + filledL);
+      const all = closed(open, { bottledL, pouredL, starterL }, answers, questions);
+      samePegs(all, answers, questions);
+      return all;
+    });
+    const onBeds = {
+      facts: beds,
+      feeds,
+      dressed: by('bed.dressed'),
+      planted: by('bed.planted'),
+      picked: by('bed.picked'),
+      soilTested: by('soil.tested'),
+      goalsTold: by('goal.told'),
+    };
+    const products = by('product.bought');
+    const takers = { putIn, heapFed: by('heap.fed'), dressed: by('bed.dressed') };
+    const used = stage('used', [...Object.values(takers), lineOf], () => usedOf(takers, lineOf));
+    const whole = {
+      id,
+      facts,
+      beds: stage('beds', [...Object.values(onBeds), lineOf], ({ waiting }) => bedsOf(onBeds, lineOf, waiting)),
+      vessels,
+      cans,
+      waters: by('water.reported'),
+      lots: stage('stock', [weighed, tested, used, facts, lots, lineOf, answers], (told) =>
+        stockOf(weighed, tested, used, { facts, lots, lineOf, answers, ...told }),
+      ),
+      products,
+      labels: stage('labels', [by('product.labelled'), products, lineOf], ({ waiting }) =>
+        labelsOf(by('product.labelled'), products, lineOf, waiting),
+      ),
+      batches,
+      bottles,
+      heapFed: by('heap.fed'),
+      heapLooked: by('heap.looked'),
+      soilTests: by('soil.tested'),
+      ownCrops: by('crop.described'),
+      weather: by('weather.typed'),
+      feedTests: by('feed.tested'),
+      heapTests: by('heap.tested'),
+      photos: by('photo.taken'),
+      trialsLaid: by('trial.laid'),
+      trialsWeighed: by('trial.weighed'),
+      lessonsReset: by('lessons.reset'),
+      sealed,
+    };
+    const { waiting, questions } = told();
+    return {
+      ...whole,
+      questions: [...stands.questions, ...questions].sort((a, b) => compare(a.key, b.key)),
+      waiting: [...stands.waiting, ...waiting].sort((a, b) => compare(a.id, b.id) || compare(a.why, b.why)),
+    };
   };
 }
 
@@ -144,17 +186,6 @@ function onlyPlot(entries: readonly Kept[]): string | undefined {
     if (plot !== first) throw new RangeError('fold: entries of several plots; name the plot to fold');
   }
   return first;
-}
-
-/** Acts of a kind, in their order. */
-function grouped(acts: readonly Act[]): ByKind {
-  const groups = new Map<Kind, Act[]>();
-  for (const act of acts) {
-    const group = groups.get(act.kind);
-    if (group === undefined) groups.set(act.kind, [act]);
-    else group.push(act);
-  }
-  return <K extends Kind>(kind: K) => (groups.get(kind) ?? []) as unknown as readonly ActOf<K>[];
 }
 
 function compare(a: string, b: string): number {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Entry, isSealed, type Kept } from '#journal/entry.ts';
 import { importLines } from '#journal/file-reader.ts';
-import { fold, type Plot } from '#journal/fold.ts';
+import { fold, folding, type Plot } from '#journal/fold.ts';
 import { exportLines } from '#journal/lines.ts';
 import { readLine } from '#journal/read.ts';
 import { kg, litres, meter, type Recorder, recorder } from '../scenarios/recorder.ts';
@@ -80,6 +80,11 @@ function onBatch(
 
 const histories = fc.gen().map(history);
 
+/** The order of everything that has one. */
+function orders(plot: Plot): readonly (readonly string[])[] {
+  return [plot.beds, plot.vessels, plot.lots, plot.batches, plot.bottles].map((things) => [...things.keys()]);
+}
+
 describe('the plot that a record folds to', () => {
   it('is the same in any order, with any entry twice, and in any splitting', () => {
     fc.assert(
@@ -102,9 +107,47 @@ describe('the plot that a record folds to', () => {
     );
   });
 
+  it('is the same when entries come in one by one or a few at a time, and what it was before stays as it was', () => {
+    fc.assert(
+      fc.property(histories, fc.infiniteStream(fc.nat()), (entries, chance) => {
+        const take = () => chance.next().value;
+        const order = entries
+          .map((entry) => ({ entry, key: take() % 3 === 0 ? take() : 0 }))
+          .sort((a, b) => a.key - b.key)
+          .map(({ entry }) => entry);
+        const further = folding();
+        let before: { readonly plot: Plot; readonly as: Plot } | undefined;
+        for (let count = 1; count <= order.length; count += 1 + (take() % 3)) {
+          const sofar = order.slice(0, count);
+          const plot = further(sofar, 'sedge-corner');
+          const whole = fold(sofar, 'sedge-corner');
+          expect(plot).toEqual(whole);
+          expect(orders(plot)).toEqual(orders(whole));
+          if (before !== undefined) expect(before.plot).toEqual(before.as);
+          before = { plot, as: structuredClone(plot) };
+        }
+      }),
+      { seed: SEED, numRuns: 100, endOnFailure: true },
+    );
+  });
+
+  it('makes again only what an entry touches: a pour leaves the stock and the things as they were', () => {
+    const me = recorder();
+    const lot = me.did('scraps.weighed', '2026-06-01', { name: 'leaves', mass: kg(2) });
+    const bed = me.did('bed.described', '2026-06-01', { name: 'Gate' });
+    const entries = [lot, bed];
+    const further = folding();
+    const before = further(entries);
+    const fed = me.did('bed.fed', '2026-06-02', { bed: bed.id, from: [], poured: litres(5), way: 'soil' });
+    const after = further([...entries, fed]);
+    expect(after.beds.get(bed.id)?.feeds).toHaveLength(1);
+    expect(before.beds.get(bed.id)?.feeds).toHaveLength(0);
+    expect([after.lots === before.lots, after.vessels === before.vessels]).toEqual([true, true]);
+  });
+
   it('draws histories that split, join, strain, dispute and wait', () => {
     const plots = fc
-      .sample(histories, { seed: SEED, numRuns: 200, endOnFailure: true })
+      .sample(histories, { seed: SEED, numRuns: 100, endOnFailure: true })
       .map((entries) => fold(entries));
     const some = (test: (plot: Plot) => boolean) => plots.filter(test).length;
     const batches = (plot: Plot) => [...plot.batches.values()];

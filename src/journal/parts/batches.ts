@@ -7,7 +7,7 @@ import type { Body } from '../kinds/index.ts';
 import type { DaysBetween, Moment } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Waiting } from '../standing.ts';
-import type { Batch, BatchLook, Change, LiquidSum, MassSum, Overrode, Straining } from './batch.ts';
+import type { Batch, BatchLook, Change, MassSum, Overrode, Straining } from './batch.ts';
 import { type Contents, contentsOf, LIQUID_KG_PER_L, litresOf, massOf, NOTHING, share, together } from './contents.ts';
 
 type PegKind =
@@ -49,14 +49,9 @@ export interface Open {
   tipped: Contents;
   ended: Moment | undefined;
   endedBy: string | undefined;
-  /** Set once all acts have run. */
-  temperatureC: number | undefined;
-  presentL: number;
-  liquid: LiquidSum;
 }
 
 const GRAM_KG = 0.001;
-const NO_LIQUID: LiquidSum = { drainedL: 0, bottledL: 0, pouredL: 0, starterL: 0, leftL: 0 };
 
 /** What the acts on pegs need from the rest of the fold. */
 export interface PegSurroundings {
@@ -211,9 +206,6 @@ function opened(act: ActOf<'peg.filled'> | ActOf<'peg.split'>, { contents, colum
     tipped: NOTHING,
     ended: undefined,
     endedBy: undefined,
-    temperatureC: undefined,
-    presentL: 0,
-    liquid: NO_LIQUID,
   };
 }
 

@@ -35,12 +35,13 @@ export function closed(
       );
       if ('open' in settled) questions.push(settled.open);
     }
-    // The fold owns what it just made: the sums are set in place, a copy of every batch would only cost time.
-    one.temperatureC = one.temperatures.at(-1)?.temperatureC;
-    one.mass.leftKg = leftKg(one);
-    one.presentL = presentL(one);
-    one.liquid = { drainedL, bottledL, pouredL, starterL, leftL };
-    batches.set(id, one);
+    batches.set(id, {
+      ...one,
+      temperatureC: one.temperatures.at(-1)?.temperatureC,
+      mass: { ...one.mass, leftKg: leftKg(one) },
+      presentL: presentL(one),
+      liquid: { drainedL, bottledL, pouredL, starterL, leftL },
+    });
   }
   return batches;
 }

@@ -1,0 +1,53 @@
+// A fold in stages: a stage is done again only when something it is made of is another object than the last time. So one
+// more entry costs what it touches, and there is still one fold. A stage changes nothing that it was given or has given.
+
+import type { Question } from './question.ts';
+import type { Waiting } from './standing.ts';
+
+/** What a stage tells beside what it makes. */
+export interface Told {
+  readonly waiting: Waiting[];
+  readonly questions: Question[];
+}
+
+/** What a stage made, what it was made of, and what it told. */
+interface Done extends Told {
+  readonly of: readonly unknown[];
+  readonly made: unknown;
+}
+
+export interface Stages {
+  /**
+   * What a stage makes: as it was made before, where all it is made of is the same.
+   * @param of everything that `make` reads; what is left out here must never change
+   */
+  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => T) => T;
+  /** What the stages told since this was asked last, in the order in which they were asked. */
+  readonly told: () => Told;
+}
+
+export function createStages(): Stages {
+  const done = new Map<string, Done>();
+  let told: Told = { waiting: [], questions: [] };
+  return {
+    stage<T>(name: string, of: readonly unknown[], make: (told: Told) => T): T {
+      const before = done.get(name);
+      const isSame = before?.of.length === of.length && of.every((one, i) => one === before.of[i]);
+      const now = before !== undefined && isSame ? before : doneAnew(of, make);
+      if (now !== before) done.set(name, now);
+      for (const one of now.waiting) told.waiting.push(one);
+      for (const one of now.questions) told.questions.push(one);
+      return now.made as T;
+    },
+    told() {
+      const all = told;
+      told = { waiting: [], questions: [] };
+      return all;
+    },
+  };
+}
+
+function doneAnew(of: readonly unknown[], make: (told: Told) => unknown): Done {
+  const told: Told = { waiting: [], questions: [] };
+  return { of, made: make(told), ...told };
+}
