@@ -17,9 +17,18 @@ export async function openOwn(): Promise<Record> {
   const plotId = await made(store, 'plot');
   const { entries, cursor: read } = await store.since(0);
   let cursor = read;
-  const fold = entries.length > 0 ? (await folding).fold : undefined;
+  const known = entries.length > 0 ? (await folding).folding : undefined;
   const clock = { nowMs: () => Date.now(), aliveMs: () => performance.now() };
-  const record = createRecord({ store, entries, plotId, device, isDemo: false, clock, fold, tries: keptTries });
+  const record = createRecord({
+    store,
+    entries,
+    plotId,
+    device,
+    isDemo: false,
+    clock,
+    folding: known,
+    tries: keptTries,
+  });
   // Another tab, or this one: whatever is durable and not yet shown.
   store.watch(() => {
     store
@@ -46,7 +55,7 @@ async function made(store: Store, name: string): Promise<string> {
 
 /** The demo garden as it stood at noon of a day; acts made in it are forgotten with it. */
 export async function openDemo(day: string): Promise<Record> {
-  const [{ fold }, { memoryStore }, { DEMO_PLOT, gardenEntries }] = await Promise.all([
+  const [{ folding }, { memoryStore }, { DEMO_PLOT, gardenEntries }] = await Promise.all([
     import('#journal/fold.ts'),
     import('#store/memory.ts'),
     import('#tasks/demo/garden.ts'),
@@ -58,5 +67,5 @@ export async function openDemo(day: string): Promise<Record> {
   const noon = Date.parse(`${day}T11:00:00Z`);
   const aliveMs = () => performance.now();
   const clock = { nowMs: () => Math.round(noon + (aliveMs() - opened)), aliveMs };
-  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, fold });
+  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, folding });
 }

@@ -4,7 +4,7 @@
 import { batch, createMemo, createRoot, createSignal } from 'solid-js';
 import { emptyPlot } from '#journal/empty-plot.ts';
 import type { Entry, Kept } from '#journal/entry.ts';
-import type { fold, Plot } from '#journal/fold.ts';
+import type { Folding, folding, Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { newId } from '#journal/new-id.ts';
 import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
@@ -33,7 +33,7 @@ interface Given {
   readonly isDemo: boolean;
   readonly clock: Clock;
   /** Absent while the record is empty: fetched before its first entry is shown. */
-  readonly fold: Fold | undefined;
+  readonly folding: typeof folding | undefined;
   /** Absent where nothing outlives the page. */
   readonly tries?: Tries;
 }
@@ -44,8 +44,6 @@ export interface ActAsked {
   /** May be made of the acts before it, to name one by its id. */
   readonly body: Body<Kind> | ((before: readonly Entry[]) => Body<Kind>);
 }
-
-type Fold = typeof fold;
 
 /** A new id of this device. */
 export function freshId(): string {
@@ -67,12 +65,12 @@ function recordOf(given: Given, dispose: () => void) {
       ? given.plotId
       : (kept[0]?.plot ?? given.plotId);
   });
-  const [folding, setFolding] = createSignal<Fold | undefined>(given.fold);
+  // One fold for the life of the record: it remembers what the next entry does not touch.
+  const [folds, setFolds] = createSignal<Folding | undefined>(given.folding?.());
   const [unshown, setUnshown] = createSignal(false);
   const plot = createMemo<Plot>((before) => {
-    const fold = folding();
     try {
-      return fold?.(entries(), plotId()) ?? emptyPlot(plotId());
+      return folds()?.(entries(), plotId()) ?? emptyPlot(plotId());
     } catch {
       queueMicrotask(() => setUnshown(true));
       return before ?? emptyPlot(plotId());
@@ -94,9 +92,9 @@ function recordOf(given: Given, dispose: () => void) {
 
   /** The fold and its tables, fetched once. */
   async function readyToFold(): Promise<void> {
-    if (folding() !== undefined) return;
+    if (folds() !== undefined) return;
     const fetched = await import('#journal/fold.ts');
-    setFolding(() => fetched.fold);
+    if (folds() === undefined) setFolds(() => fetched.folding());
   }
   readyToFold().catch(() => undefined);
 
@@ -134,10 +132,11 @@ function recordOf(given: Given, dispose: () => void) {
     readyToFold().catch(() => setUnshown(true));
   }
 
+  const shown = new Set(given.entries.map(({ id }) => id));
   /** Durable entries that are not shown yet, all in one drawing. */
   function show(fresh: readonly Kept[], also: () => void) {
-    const known = new Set(entries().map(({ id }) => id));
-    const unseen = fresh.filter(({ id }) => !known.has(id));
+    const unseen = fresh.filter(({ id }) => !shown.has(id));
+    for (const { id } of unseen) shown.add(id);
     batch(() => {
       if (unseen.length > 0) setEntries([...entries(), ...unseen]);
       move();
