@@ -6,6 +6,11 @@ import type { Kept } from './entry.ts';
 
 /** A week without a file is told. @our-caution browsers clear the storage of pages that are not used */
 export const FILE_DUE_DAYS = 7;
+/** Sooner where the browser keeps the record in one place. @our-caution nothing fills that place again where it is lost */
+const FILE_DUE_DAYS_ONE_PLACE = 3;
+
+/** After how many days without a file somebody is told. */
+export const fileDueDays = (places: 1 | 2) => (places === 1 ? FILE_DUE_DAYS_ONE_PLACE : FILE_DUE_DAYS);
 
 const DAY_MS = 86_400_000;
 /** A clock that is off by less moves the count of days by less than one. @arithmetic */

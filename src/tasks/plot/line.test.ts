@@ -106,14 +106,18 @@ describe('what wants a hand', () => {
       lineView({ plot, now: '2026-06-07T11:00', kept }).hands.some(({ kind }) => kind === 'file');
     const held = entries.map(({ id }) => id).join('\n');
     const nowMs = Date.UTC(2026, 5, 7, 9);
-    expect(asks({ entries, lastFile: undefined, nowMs })).toBe(true);
-    expect(asks({ entries, lastFile: { on: '2026-06-06', at: '2026-06-06T09:00:00.000Z', held }, nowMs })).toBe(false);
-    expect(asks({ entries, lastFile: { on: '2027-07-06', at: '2027-07-06T09:00:00.000Z', held: '' }, nowMs })).toBe(
-      true,
-    );
+    expect(asks({ entries, lastFile: undefined, nowMs, places: 2 })).toBe(true);
+    expect(
+      asks({ entries, lastFile: { on: '2026-06-06', at: '2026-06-06T09:00:00.000Z', held }, nowMs, places: 2 }),
+    ).toBe(false);
+    expect(
+      asks({ entries, lastFile: { on: '2027-07-06', at: '2027-07-06T09:00:00.000Z', held: '' }, nowMs, places: 2 }),
+    ).toBe(true);
     expect(asks(undefined)).toBe(false);
+    const third = { entries, lastFile: undefined, nowMs: Date.UTC(2026, 4, 4, 9) };
+    expect([asks({ ...third, places: 1 }), asks({ ...third, places: 2 })]).toEqual([true, false]);
     for (const day of [7, 8, 9]) {
-      const kept = { entries, lastFile: undefined, nowMs: Date.UTC(2026, 4, day, 9) };
+      const kept = { entries, lastFile: undefined, nowMs: Date.UTC(2026, 4, day, 9), places: 2 as const };
       const { isDue } = unsavedElsewhere(entries, { file: undefined, nowMs: kept.nowMs });
       expect(asks(kept)).toBe(isDue);
     }

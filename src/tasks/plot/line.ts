@@ -8,7 +8,7 @@ import type { State } from '#engine/souring/reason.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Lot } from '#journal/parts/stock.ts';
-import { type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
+import { fileDueDays, type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
 import { fedM2, isTrial, type Round, roundOf } from './line-round.ts';
@@ -21,6 +21,8 @@ export interface Kept {
   readonly entries: readonly { readonly id: string; readonly at: string }[];
   readonly lastFile: LastFile | undefined;
   readonly nowMs: number;
+  /** In how many places the browser keeps it. */
+  readonly places: 1 | 2;
 }
 
 /** What the line is asked: the plot, the local date and time, and how the record is kept; the demo's is not. */
@@ -131,8 +133,8 @@ export function lineView({ plot, now, kept }: LineAsk): LineView {
 }
 
 /** Whether entries have stood on this device alone for long enough to say so. */
-function isFileDue({ entries, lastFile, nowMs }: Kept): boolean {
-  return unsavedElsewhere(entries, { file: lastFile, nowMs }).isDue;
+function isFileDue({ entries, lastFile, nowMs, places }: Kept): boolean {
+  return unsavedElsewhere(entries, { file: lastFile, nowMs, dueDays: fileDueDays(places) }).isDue;
 }
 
 /** The units a keyholder reads in; metric where they told none. */

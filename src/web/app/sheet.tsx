@@ -9,6 +9,7 @@ import { MadeWith } from '../parts/made-with.tsx';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useRecord } from './context.tsx';
 import { factsKept } from './device.ts';
+import { FileBeforeUpdate } from './file-before-update.tsx';
 import { newerVersion, takeNewer } from './offline.ts';
 import { TakeBack } from './take-back.tsx';
 
@@ -48,6 +49,7 @@ export function Sheet(props: SheetProps) {
       </Show>
       <Show when={newerVersion()}>
         <p class="note">{app.newer}</p>
+        <FileBeforeUpdate />
         <button type="button" class="block" id="take-newer" onClick={takeNewer}>
           {app.takeNewer}
         </button>

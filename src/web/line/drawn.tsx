@@ -33,7 +33,14 @@ export function DrawnLine() {
   const view = createMemo(() => {
     // The instant moves on with the minute that the record shows.
     const now = record.now();
-    const kept = record.isDemo ? undefined : { entries: record.entries(), lastFile: lastFile(), nowMs: Date.now() };
+    const kept = record.isDemo
+      ? undefined
+      : {
+          entries: record.entries(),
+          lastFile: lastFile(),
+          nowMs: Date.now(),
+          places: record.store.places(),
+        };
     return lineView({ plot: record.plot(), now, kept });
   });
   const picture = createMemo(() => pictureOf(view(), manner()));

@@ -2,7 +2,7 @@
 // keeps the record, and how it is forgotten.
 
 import { createMemo, createSignal, Show } from 'solid-js';
-import { unsavedElsewhere } from '#journal/unsaved.ts';
+import { fileDueDays, unsavedElsewhere } from '#journal/unsaved.ts';
 import { sayDate } from '#words/en/app.ts';
 import { fileCheck, fileWork, unsaved } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
@@ -24,7 +24,8 @@ export function Files() {
   const alone = createMemo(() => {
     // The instant moves on with the minute that the record shows.
     record.now();
-    return unsavedElsewhere(record.entries(), { file: lastFile(), nowMs: Date.now() });
+    const dueDays = fileDueDays(record.store.places());
+    return unsavedElsewhere(record.entries(), { file: lastFile(), nowMs: Date.now(), dueDays });
   });
 
   const make = () =>

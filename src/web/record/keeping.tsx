@@ -2,6 +2,7 @@
 
 import { createResource, createSignal, Show } from 'solid-js';
 import { files as words } from '#words/en/record.ts';
+import { Places } from './places.tsx';
 
 /** Above this share of what is allowed, room is short. */
 const NEARLY_FULL_FRACTION = 0.8;
@@ -28,6 +29,7 @@ export function Keeping() {
   return (
     <>
       <h3>{words.keepHeading}</h3>
+      <Places />
       <p id="persisted">{persisted() ? words.persisted : words.notPersisted}</p>
       <Show when={persisted() === false}>
         <button type="button" class="block" onClick={() => ask().catch(() => setSaid(words.refusedPersist))}>

@@ -46,6 +46,19 @@ export const fileCheck = {
   refused: (lines: number) => `This file is not a full copy: ${counted(lines, 'line', 'lines')} cannot be read.`,
 } as const;
 
+/** In how many places the browser keeps the record. */
+export const keptIn = {
+  two: (days: number) =>
+    `This browser keeps the record in two places. Please make a file every ${days}${NBSP}days, since both are on this device.`,
+  one: (days: number) =>
+    `This browser keeps the record in one place only. Please make a file every ${days}${NBSP}days, and before each update.`,
+  differing: (count: number) =>
+    `The two places held ${counted(count, 'entry', 'entries')} differently. We use the first. The second was:`,
+  beforeUpdate: (count: number) =>
+    `This browser keeps the record in one place only. ${counted(count, 'entry is', 'entries are')} in no checked file. Please make a file before the update.`,
+  toFiles: 'Go to the files',
+} as const;
+
 /** What no file holds that was read back. */
 export const unsaved = {
   since: (count: number, days: number) =>

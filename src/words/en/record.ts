@@ -314,8 +314,7 @@ export const files = {
   severalPlots: 'This file holds several plots, and none of them is the one kept here.',
   keepHeading: 'How well this browser keeps it',
   persisted: 'The browser says it keeps this record until you remove it.',
-  notPersisted:
-    'The browser may clear this record away when space runs short or after weeks unused. A file each week is the way out.',
+  notPersisted: 'The browser may clear this record away when space runs short or after weeks without use.',
   askPersist: 'Ask the browser to keep it',
   refusedPersist: 'The browser did not agree. It may once the page is installed on the home screen.',
   usage: (used: string, quota: string) => `${used} used of the ${quota} the browser allows.`,
