@@ -17,6 +17,7 @@ export interface SecondPlace {
 
 /** Remembers apart from both places that something was kept here. */
 export interface Witness {
+  /** Whether something was. Asked too often in a row it gives up: a second place that never opens must not lock somebody out. */
   readonly saw: () => boolean;
   readonly note: () => void;
 }
@@ -51,6 +52,8 @@ interface Buckets {
   delete(name: string): Promise<void>;
 }
 const BUCKET = 'second-place';
+/** Openings that are refused in a row, until an empty record is believed. @practice */
+const ASKED_TIMES = 3;
 
 /** The places of this browser for a store of a name. */
 export function browserPlaces(name: string, version: number): Places {
@@ -72,8 +75,13 @@ function localWitness(key: string): Witness {
     }
   };
   return {
-    saw: () => tried(() => localStorage.getItem(key)) === 'yes',
-    note: () => void tried(() => localStorage.setItem(key, 'yes')),
+    saw: () => {
+      const left = Number(tried(() => localStorage.getItem(key)) ?? 0);
+      if (!(left > 0)) return false;
+      tried(() => localStorage.setItem(key, String(left - 1)));
+      return true;
+    },
+    note: () => void tried(() => localStorage.setItem(key, String(ASKED_TIMES))),
   };
 }
 

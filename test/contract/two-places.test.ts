@@ -118,6 +118,17 @@ describe('a place that lost something', () => {
     expect(ids(await store.all())).toEqual(ids([...entries.slice(0, 8), ...later]));
     expect(await inEach()).toEqual([10, 10]);
   });
+  it('as many writes in each place are not the same writes', async () => {
+    const entries = await keptOneByOne(6);
+    await first.lose(2);
+    second.failOpenings = 1;
+    const alone = await reopened();
+    const later = [lot(11), lot(12)];
+    for (const entry of later) await alone.append([entry]);
+    expect(first.writes).toBe(second.writes);
+    expect(ids(await (await reopened()).all())).toEqual(ids([...entries, ...later]));
+    expect(await inEach()).toEqual([8, 8]);
+  });
   it('what comes out of the other place has higher numbers than what was read', async () => {
     await keptOneByOne(6);
     await first.lose(3);
@@ -218,6 +229,16 @@ describe('forgetting', () => {
     ]).toContainEqual(left);
     if (done) expect(left).toEqual([0, undefined]);
     expect(await inEach()).toEqual([left[0], left[0]]);
+  });
+  it('that failed stays failed, also where the second place loses that it did', async () => {
+    const { store, mine, theirs } = await both();
+    first.failWrites = { after: 0, count: 1 };
+    const before = second.writes;
+    await expect(store.forget('other')).rejects.toMatchObject({ why: 'full' });
+    expect(ids(await (await reopened()).all())).toEqual(ids([...mine, ...theirs]));
+    // What is left of it in the second is its beginning.
+    await second.lose(second.writes - before - 1);
+    expect(ids(await (await reopened()).all())).toEqual(ids([...mine, ...theirs]));
   });
   it('of one plot waits where the second place does not open, and says so', async () => {
     const { mine, theirs } = await both();
