@@ -45,13 +45,13 @@ test('newer tables moved a figure: record, peg and bed say so in one sentence, w
   const straining = page.locator('.act-line').filter({ hasText: 'strained' }).last();
   await straining.locator('summary').first().click();
   const then = straining.locator('.shown-then');
-  await expect(then).toContainText(/Nitrogen in a litre: .* was shown, now /);
+  await expect(then).toContainText(/Nitrogen in a litre: before .*, now /);
   await expect(then).toContainText('Tables of 1 Feb 2026, 0badcafe');
 
   await open(page, `/peg/${told.filled.id}`);
   await expect(page.getByText(liquid)).toBeVisible();
   await page.getByText('Figures shown before and now').click();
-  await expect(page.getByText(/Nitrogen in a litre: .* was shown, now /)).toBeVisible();
+  await expect(page.getByText(/Nitrogen in a litre: before .*, now /)).toBeVisible();
   await open(page, `/got/${told.bed.id}`);
   await expect(page.getByText(pours)).toBeVisible();
   expect(errors).toEqual([]);

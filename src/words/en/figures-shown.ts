@@ -99,10 +99,10 @@ function listed(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
 
-/** "Nitrogen in a litre: 1.2 g (0.9 to 1.5) was shown, now 1.15 g (0.8 to 1.4)." */
+/** "Nitrogen in a litre: before 1.2 g (0.9 to 1.5), now 1.15 g (0.8 to 1.4)." */
 export function sayBoth(what: What, before: Range, now: Range | undefined): string {
-  const today = now === undefined ? 'now it is not known' : `now ${sayRange(what, now)}`;
-  return `${whatSaid(what)}: ${sayRange(what, before)} was shown, ${today}.`;
+  const today = now === undefined ? 'not known now' : `now ${sayRange(what, now)}`;
+  return `${whatSaid(what)}: before ${sayRange(what, before)}, ${today}.`;
 }
 
 /** "Nitrogen in a litre: 1.2 g (0.9 to 1.5)." */
