@@ -37,10 +37,13 @@ export interface Unsaved {
 
 type Recorded = Pick<Kept, 'id' | 'at'>;
 
-/** Whether the last file holds an entry. */
-export function isHeld(file: LastFile | undefined): (id: string) => boolean {
-  const held = new Set(file?.held.split('\n'));
-  return (id) => held.has(id);
+/** Ids of a file, kept while its fact is: the sheets ask again with every entry. */
+const idsOf = new WeakMap<LastFile, ReadonlySet<string>>();
+
+function heldBy(file: LastFile): ReadonlySet<string> {
+  const known = idsOf.get(file) ?? new Set(file.held.split('\n'));
+  idsOf.set(file, known);
+  return known;
 }
 
 /**
@@ -52,11 +55,11 @@ export function unsavedElsewhere(
   entries: readonly Recorded[],
   { file, nowMs, dueDays = FILE_DUE_DAYS }: { file: LastFile | undefined; nowMs: number; dueDays?: number },
 ): Unsaved {
-  const holds = isHeld(file);
+  const held = file === undefined ? undefined : heldBy(file);
   let count = 0;
   let [oldestMs, newestMs] = [Number.POSITIVE_INFINITY, file === undefined ? 0 : Date.parse(file.at)];
   for (const { id, at } of entries) {
-    if (holds(id)) continue;
+    if (held?.has(id)) continue;
     count++;
     oldestMs = Math.min(oldestMs, Date.parse(at));
     newestMs = Math.max(newestMs, Date.parse(at));

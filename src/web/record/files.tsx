@@ -37,7 +37,7 @@ export function Files() {
         await makeFile({ store: record.store, entries: record.entries(), name, ...watched });
         setSaid(fileWork.handed(name));
       },
-      { stopped: setSaid, failed: (failure) => setSaid(sayFileFailure(failure)) },
+      { stopped: setSaid, failed: (failure) => setSaid(sayFileFailure(failure, fileWork.unmade)) },
     );
 
   return (

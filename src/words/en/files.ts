@@ -21,6 +21,7 @@ export const fileWork = {
     stopped: 'You stopped. The file was not checked.',
   },
   unread: 'The browser could not read this file. Please choose the file again.',
+  unmade: 'The browser could not make the file. Please try again.',
   handed: (name: string) =>
     `${name} went to the browser. We cannot see whether it was saved. Please choose the saved file below, so that we can check it.`,
 } as const;
