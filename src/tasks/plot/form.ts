@@ -32,6 +32,8 @@ export interface FieldTrouble {
   readonly sentence: string;
   readonly ask?: AmountAsk;
   readonly units?: readonly string[];
+  /** Answers in one touch: their words, and what each puts into the form. */
+  readonly offers?: readonly { readonly text: string; readonly put: Typed }[];
 }
 export type Troubles = ReadonlyMap<string, FieldTrouble>;
 

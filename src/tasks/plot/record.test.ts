@@ -5,6 +5,7 @@ import { kinds } from '#journal/kinds/index.ts';
 import { kindNames, sentences } from '#words/en/record.ts';
 import { litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { DEMO_PLOT, gardenEntries } from '../demo/garden.ts';
+import { CONCENTRATE_FOR } from './pour-correction.ts';
 import { correctionForm, correctionTyped, entryFields, readCorrection } from './record.ts';
 import { recordIndex } from './record-search.ts';
 
@@ -101,7 +102,7 @@ describe('a correction', () => {
   it('of a pour drops the cans that were counted for other litres', () => {
     const pour = entries.find(({ kind }) => kind === 'bed.fed') as Entry;
     const typed = correctionTyped(pour);
-    const read = corrected(pour, { ...typed, poured: '3 L' });
+    const read = corrected(pour, { ...typed, poured: '3 L', [CONCENTRATE_FOR]: '3 L' });
     expect(read.ok && 'cans' in read.body).toBe(false);
     const later = corrected(pour, { ...typed, 'on.date': '2026-06-25' });
     expect(later.ok && 'cans' in later.body).toBe(true);
@@ -117,7 +118,7 @@ describe('a correction', () => {
     const shown: Entry = { ...pour, body: { ...(pour.body as object), figuresShown } };
     expect(correctionForm(shown)).toEqual(correctionForm(pour));
     expect(entryFields(shown, plot)).toEqual(entryFields(pour, plot));
-    const read = corrected(shown, { ...correctionTyped(shown), poured: '3 L' });
+    const read = corrected(shown, { ...correctionTyped(shown), poured: '3 L', [CONCENTRATE_FOR]: '3 L' });
     expect(read.ok && read.body).toMatchObject({ poured: { volumeL: 3 }, figuresShown });
   });
   it.each([

@@ -13,6 +13,7 @@ import { fieldNames } from '#words/en/plot.ts';
 import { sentences, record as words } from '#words/en/record.ts';
 import { dateTrouble } from './date-trouble.ts';
 import { type Asked, type FieldTrouble, readForm, type Troubles, type Typed, typedForm } from './form.ts';
+import { concentrateTrouble, withStrengthAnew } from './pour-correction.ts';
 import { fieldsSaid, REMARK, valuesSaid } from './record-names.ts';
 
 /** An entry in one plain sentence. */
@@ -108,17 +109,26 @@ export function readCorrection(
     const found = dateTrouble({ on, now, plot, act: { line, kind: entry.kind, body: base } });
     if (found !== undefined) troubles.set(found.at === 'time' ? ON_TIME : ON_DATE, { sentence: found.sentence });
   }
+  if (read.ok && isPour(read.body) && isPour(base)) {
+    const found = concentrateTrouble(read.body, base, typed);
+    if (found !== undefined) troubles.set('poured', found);
+  }
   if (!read.ok || troubles.size > 0) return { ok: false, troubles };
   const changed = on !== entry.on || canonical(read.body) !== canonical(base);
-  return { ok: true, on, body: withTypedAnew(withoutStaleCans(read.body, base), base), changed };
+  return { ok: true, on, body: withTypedAnew(pourAnew(read.body, base), base), changed };
 }
 
-/** Cans counted one by one tell nothing any more once the litres or the concentrate are told anew. */
-function withoutStaleCans(body: Body<Kind>, base: object): Body<Kind> {
-  if (!('cans' in body && 'poured' in body && 'from' in body)) return body;
-  const before = base as Partial<Body<'bed.fed'>>;
-  if (canonical([body.poured, body.from]) === canonical([before.poured, before.from])) return body;
-  const { cans: _, ...rest } = body;
+function isPour(body: object): body is Body<'bed.fed'> {
+  return 'poured' in body && 'from' in body;
+}
+
+/**
+ * A pour whose litres or concentrate are told anew: its strength follows, and cans counted one by one tell nothing any more.
+ */
+function pourAnew(body: Body<Kind>, base: object): Body<Kind> {
+  if (!isPour(body) || !isPour(base)) return body;
+  if (canonical([body.poured, body.from]) === canonical([base.poured, base.from])) return body;
+  const { cans: _, ...rest } = withStrengthAnew(body, base);
   return rest;
 }
 

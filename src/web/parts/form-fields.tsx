@@ -94,6 +94,9 @@ function TypedField(props: OneProps) {
             onGallon={withCountry}
             onSpoon={withCountry}
             onStyle={(style) => props.onType(styleField(one.field), style)}
+            onPut={(put) => {
+              for (const [field, text] of Object.entries(put)) props.onType(field, text);
+            }}
             onUnit={(unit) => props.onType(one.field, `${text().trim()} ${unit}`)}
           />
         )}

@@ -4,9 +4,9 @@
 import { For, Show } from 'solid-js';
 import type { NumberStyle } from '#engine/quantity/number.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
+import type { FieldTrouble, Typed } from '#tasks/plot/form.ts';
 import { choiceWords } from '#words/en/weigh-in-labels.ts';
 import { sayStyleChoice } from '#words/quantity.ts';
-import type { Trouble } from '../weigh-in/reading.ts';
 import { HandMark } from './marks.tsx';
 
 export interface Settling {
@@ -14,9 +14,11 @@ export interface Settling {
   readonly onSpoon: (country: SpoonCountry) => void;
   readonly onStyle: (style: NumberStyle) => void;
   readonly onUnit: (unit: string) => void;
+  /** Puts texts into a form; only where its troubles offer some. */
+  readonly onPut?: (put: Typed) => void;
 }
 
-export function TroubleNote(props: { readonly id: string; readonly trouble: Trouble } & Settling) {
+export function TroubleNote(props: { readonly id: string; readonly trouble: FieldTrouble } & Settling) {
   const gallon = () => (props.trouble.ask?.kind === 'gallon' ? props.trouble.ask.choices : []);
   const spoon = () => (props.trouble.ask?.kind === 'spoon' ? props.trouble.ask.choices : []);
   const style = () => (props.trouble.ask?.kind === 'style' ? props.trouble.ask : undefined);
@@ -26,7 +28,7 @@ export function TroubleNote(props: { readonly id: string; readonly trouble: Trou
         <HandMark />
         {props.trouble.sentence}
       </p>
-      <Show when={props.trouble.ask || props.trouble.units}>
+      <Show when={props.trouble.ask || props.trouble.units || props.trouble.offers}>
         <div class="choices">
           <For each={gallon()}>
             {(choice) => (
@@ -46,6 +48,13 @@ export function TroubleNote(props: { readonly id: string; readonly trouble: Trou
             {(choice) => (
               <button type="button" class="block" onClick={() => props.onStyle(choice.style)}>
                 {sayStyleChoice(choice, style()?.behind ?? '')}
+              </button>
+            )}
+          </For>
+          <For each={props.trouble.offers}>
+            {(offer) => (
+              <button type="button" class="block" onClick={() => props.onPut?.(offer.put)}>
+                {offer.text}
               </button>
             )}
           </For>

@@ -2,23 +2,18 @@
 // field, all at once. What is empty is missing, never nothing; what cannot be read holds the answer back.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
-import type { Ask } from '#engine/quantity/ask.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
 import type { Treated } from '#engine/scraps/part.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { AlkalinityUnit } from '#engine/scraps/water.ts';
+import type { FieldTrouble } from '#tasks/plot/form.ts';
 import type { Problem } from '#tasks/problem.ts';
 import { troubles } from '#words/en/weigh-in-labels.ts';
 import { sayAmountProblem } from '#words/quantity.ts';
 import type { Draft, Lid, Lot } from './draft.ts';
 
 /** Something at a field that cannot be read: its sentence, and the question that would settle it. */
-export interface Trouble {
-  readonly sentence: string;
-  readonly ask?: Ask;
-  /** The figure stands without a unit: these would do. */
-  readonly units?: readonly string[];
-}
+export type Trouble = FieldTrouble;
 
 export type Missing = 'vessel' | 'scraps' | 'water';
 
