@@ -3,6 +3,8 @@
 // enough to catch a slipped decimal. A journal keeps facts: a tight lid is a fact, and rules judge it elsewhere.
 
 import * as z from 'zod/mini';
+import { NUMBER_STYLES } from '#engine/quantity/number.ts';
+import { GALLON_COUNTRIES, SPOON_COUNTRIES, UNITS, type UnitId } from '#engine/quantity/units.ts';
 import { isDate, isOn } from './moment.ts';
 import { says } from './problem.ts';
 
@@ -111,12 +113,26 @@ const bandKg = z
   .strictObject({ low: number(0, 1000, 'kg'), likely: number(0, 1000, 'kg'), high: number(0, 1000, 'kg') })
   .check(z.refine((r) => r.low <= r.likely && r.likely <= r.high, says('is not in order', 'low, likely, high')));
 
+/** What an amount was read with; without it a text is never read again. */
+const readWith = z.optional(
+  fields({
+    reader: whole(1, 1_000_000),
+    unitShown: z.optional(oneOf([...(Object.keys(UNITS) as UnitId[]), 'C', 'F'])),
+    style: z.optional(oneOf(NUMBER_STYLES)),
+    gallon: z.optional(oneOf(GALLON_COUNTRIES)),
+    spoon: z.optional(oneOf(SPOON_COUNTRIES)),
+    bulkKgPerL: z.optional(
+      fields({ low: positive(100, 'kg/L'), likely: positive(100, 'kg/L'), high: positive(100, 'kg/L') }),
+    ),
+  }),
+);
+
 /** A mass as typed and as read. */
-export const mass = fields({ typed, massKg, bandKg: z.optional(bandKg) });
+export const mass = fields({ typed, massKg, bandKg: z.optional(bandKg), readWith });
 /** A volume as typed and as read. */
-export const volume = fields({ typed, volumeL });
+export const volume = fields({ typed, volumeL, readWith });
 /** An area as typed and as read. */
-export const area = fields({ typed, areaM2: positive(5000, 'm²') });
+export const area = fields({ typed, areaM2: positive(5000, 'm²'), readWith });
 /** A mass or a volume, as it was measured. */
 export const massOrVolume = z.union([mass, volume], {
   error: () => says('is no amount', 'an object with typed, and massKg or volumeL'),

@@ -3,6 +3,7 @@
 // more entry touches it (stages.ts). Nothing here judges: states, cautions and sentences are made of this by the floors above.
 
 import type { ActOf } from './act.ts';
+import { askAboutAmounts } from './amounts.ts';
 import type { Kept, Sealed } from './entry.ts';
 import { following } from './following.ts';
 import { type Kind, type KindTable, kinds } from './kinds/index.ts';
@@ -87,6 +88,7 @@ export function folding(table: KindTable = kinds): Folding {
     told();
     const stands = follow(own);
     const { acts, by, lineOf, sealed, answers } = stands;
+    stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
     const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));
     const { facts, beds, vessels, cans } = stage('described', [...about, lineOf], ({ waiting }) =>
       described(by, lineOf, waiting),

@@ -9,6 +9,8 @@ export type QuestionKind =
   | 'two-corrections'
   /** An entry was corrected by a newer program: the original is shown. */
   | 'correction-not-readable'
+  /** An amount's text, read again as it was then, gives another figure than the one kept. */
+  | 'amount-differs'
   /** Two devices fed one bed within a day: it may be one act told twice. */
   | 'twin-feeds'
   /** Two batches carry one peg number at the same time. */

@@ -8,14 +8,19 @@ import { type KindTable, kinds } from './kinds/index.ts';
  * The body of a checked entry in its kind's newest version.
  * @throws RangeError when a step is missing: the table of kinds is then at fault, not the entry
  */
-export function newestBody(entry: Entry, table: KindTable = kinds): unknown {
-  const kind = table[entry.kind];
-  if (kind === undefined) throw new RangeError(`newestBody: ${entry.kind} is not in the table of kinds`);
-  let body = entry.body;
-  for (let v = entry.v; v < kind.v; v++) {
-    const lift = kind.lift?.[v];
-    if (lift === undefined) throw new RangeError(`newestBody: ${entry.kind} has no step from version ${v}`);
-    body = lift(body);
+export function newestBody({ kind, v, body }: Entry, table: KindTable = kinds): unknown {
+  return lifted(kind, v, body, table);
+}
+
+/** A body of some version in its kind's newest. */
+export function lifted(kind: string, from: number, body: unknown, table: KindTable = kinds): unknown {
+  const known = table[kind];
+  if (known === undefined) throw new RangeError(`newestBody: ${kind} is not in the table of kinds`);
+  let here = body;
+  for (let v = from; v < known.v; v++) {
+    const lift = known.lift?.[v];
+    if (lift === undefined) throw new RangeError(`newestBody: ${kind} has no step from version ${v}`);
+    here = lift(here);
   }
-  return body;
+  return here;
 }

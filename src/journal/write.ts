@@ -1,11 +1,13 @@
-// Making an entry on the device: who, where and when come in from outside, the version is the kind's newest. What is
+// Making an entry on the device: who, where and when come in from outside, the version is the oldest that can say it. What is
 // made is read back by the same gate as a file, so that nothing gets into the record that could not be read again.
 
 import type { Entry } from './entry.ts';
-import { type Body, type Kind, kinds } from './kinds/index.ts';
+import { type Body, type Kind, type KindOf, kinds } from './kinds/index.ts';
 import { newId } from './new-id.ts';
 import type { Problem } from './problem.ts';
 import { readEntry } from './read.ts';
+import { canonical } from './same.ts';
+import { lifted } from './upgrade.ts';
 
 /** Who writes, where and when; clock and chance are handed in. */
 export interface Stamp {
@@ -50,8 +52,17 @@ export function withdraw(entry: Entry, stamp: Stamp): Written {
 function stamped(kind: Kind, on: string, body: unknown, stamp: Stamp, replaces?: string): Written {
   const { plot, by, device, nowMs, random } = stamp;
   const at = new Date(nowMs).toISOString();
-  const around = { id: newId({ nowMs, random }), plot, by, device, at, on, kind, v: kinds[kind].v };
+  const around = { id: newId({ nowMs, random }), plot, by, device, at, on, kind, v: oldestFor(kind, body) };
   const read = readEntry({ ...around, body, ...(replaces !== undefined && { replaces }) });
   if (read.state === 'known') return { ok: true, entry: read.entry };
   return { ok: false, problems: read.state === 'damaged' ? read.problems : [] };
+}
+
+/** The oldest version in which a body says the same: a program that was not renewed yet then reads all that it can. */
+function oldestFor(kind: Kind, body: unknown): number {
+  const { v: newest, older } = kinds[kind] as KindOf;
+  for (let v = 1; v < newest; v++) {
+    if (older?.[v]?.safeParse(body).success && canonical(lifted(kind, v, body)) === canonical(body)) return v;
+  }
+  return newest;
 }

@@ -2,6 +2,7 @@
 // that settles it. The reading itself stands in engine/quantity; nothing is decided here.
 
 import type { Ask, StyleChoice } from '#engine/quantity/ask.ts';
+import { countryMeant, type KeptAmount } from '#engine/quantity/kept.ts';
 import { plainFigure } from '#engine/quantity/number.ts';
 import type { AmountProblem, ParsedAmount } from '#engine/quantity/parse.ts';
 import type { ParsedRatio, Ratio, RatioProblemCode } from '#engine/quantity/ratio.ts';
@@ -118,6 +119,12 @@ export function sayAsk(ask: Ask): string {
 /** A figure that every style reads alike, with the unit that was typed: "1250 g", "1.25 g". */
 function writtenOut(value: number, behind: string): string {
   return `${plainFigure(value)}${behind === '' ? '' : '\u00a0'}${behind}`;
+}
+
+/** An amount as it was typed, with whose gallon or spoon was meant where the text does not say so. */
+export function sayTyped(amount: KeptAmount): string {
+  const country = countryMeant(amount);
+  return country === undefined ? amount.typed : `${amount.typed} (${COUNTRY[country]})`;
 }
 
 /** One reading of a figure that can be read in two ways, for a button. */

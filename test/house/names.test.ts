@@ -10,6 +10,7 @@ const ALLOWED: Allowed = {
   low: 'an end of a band, in the unit of the band',
   likely: 'the middle of a band, in the unit of the band',
   high: 'an end of a band, in the unit of the band',
+  reader: 'the edition of the reader of amounts',
   value: 'a number of the unit that stands beside it',
   least: 'the lower limit of such a number',
   most: 'the upper limit of such a number',

@@ -226,6 +226,10 @@ describe('a mass given by volume', () => {
     expect(read.band?.high).toBeCloseTo(0.095, 12);
   });
 
+  it('is too large where its upper end is, so that whatever is read can be kept', () => {
+    expect(problem('1100 L', { ...mass, bulkKgPerL: brown })).toBe('too-large');
+  });
+
   it('stays a plain mass where a mass is typed', () => {
     const read = parseAmount('250 g', { ...mass, bulkKgPerL: brown });
     expect(read).toMatchObject({ ok: true, value: 0.25 });

@@ -8,6 +8,7 @@ import { massFromVolume } from './bulk.ts';
 import { type Named, unitNamed } from './names.ts';
 import { plainText, readFigure } from './number.ts';
 import type { Range } from './range.ts';
+import { type ReadWith, readWithOf } from './read-with.ts';
 import { celsiusFromFahrenheit, type Dimension, UNITS, type UnitId } from './units.ts';
 
 /** What is wanted, and what the grower has already settled. */
@@ -55,6 +56,8 @@ export type ParsedAmount =
       readonly reading: string;
       /** Only for a mass given by volume, in kg: `value` is its likely. */
       readonly band?: Range;
+      /** What it was read with, to be kept beside it. */
+      readonly readWith: ReadWith;
     }
   | { readonly ok: false; readonly problem: AmountProblem; readonly ask?: Ask };
 
@@ -109,10 +112,17 @@ export function parseAmount(typed: string, wanted: Wanted): ParsedAmount {
   const byVolume = wanted.dimension === 'mass' && terms[0]?.dimension === 'volume' && typeof bulkKgPerL === 'object';
   const band = byVolume ? massFromVolume({ volumeL: sum, bulkKgPerL }) : undefined;
   const value = band?.likely ?? sum;
-  if (!(value <= allowed.most)) return fail({ code: 'too-large' });
+  if (!((band?.high ?? value) <= allowed.most)) return fail({ code: 'too-large' });
   if (!(value >= allowed.least)) return fail({ code: 'too-small' });
   const reading = terms.map((term) => term.reading).join(' + ');
-  return { ok: true, value, asTyped: typed, reading, ...(band === undefined ? {} : { band }) };
+  return {
+    ok: true,
+    value,
+    asTyped: typed,
+    reading,
+    readWith: readWithOf(wanted),
+    ...(band !== undefined && { band }),
+  };
 }
 
 /** Every "figure unit" of the text; a term that waits for an answer counts with its bare figure. */

@@ -2,7 +2,8 @@
 // schema in the file of its group, one line here, and its share of the fold. A changed kind is a new version: the old
 // schema stays, and `lift` makes the new body from the old one. Stored entries are never changed.
 
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
+import { says } from '../problem.ts';
 import * as bedKinds from './beds.ts';
 import * as besideKinds from './beside.ts';
 import * as bottleKinds from './bottles.ts';
@@ -28,31 +29,58 @@ const withFigures = <S extends z.ZodMiniType>(newest: S, v1: z.ZodMiniType): Kin
   older: { 1: v1 },
   lift: { 1: asItIs },
 });
+/**
+ * One version more, whose bodies may have some fields that none had before; a body without them says the same as before.
+ * An older program seals what it could not read whole, and passes it on to the letter.
+ */
+const grown = <S extends z.ZodMiniType>(kind: KindOf<S>, names: readonly string[]): KindOf<S> => {
+  const before = (schema: z.ZodMiniType) => schema.check(hasNone(names, kind.v + 1));
+  const older = Object.entries(kind.older ?? {}).map(([v, schema]) => [v, before(schema)]);
+  return {
+    newest: kind.newest,
+    v: kind.v + 1,
+    older: { ...Object.fromEntries(older), [kind.v]: before(kind.newest) },
+    lift: { ...kind.lift, [kind.v]: asItIs },
+  };
+};
+/** One version more, whose amounts may keep what they were read with. */
+const withReadings = <S extends z.ZodMiniType>(kind: KindOf<S>): KindOf<S> => grown(kind, ['readWith']);
+
+function hasNone(names: readonly string[], v: number) {
+  const allowed = `nothing named ${names.join(' or ')}: that came with version ${v}`;
+  return z.refine((body: unknown) => !mentions(body, names), says('has a field of a newer version', allowed));
+}
+
+function mentions(value: unknown, names: readonly string[]): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  return Object.entries(value).some(([key, inner]) => names.includes(key) || mentions(inner, names));
+}
 
 export const kinds = {
-  'plot.described': first(plotKinds.plotDescribed),
-  'bed.described': first(plotKinds.bedDescribed),
-  'vessel.described': first(plotKinds.vesselDescribed),
-  'can.described': first(plotKinds.canDescribed),
+  // Version 2 may tell which mark a keyholder writes before decimals.
+  'plot.described': grown(first(plotKinds.plotDescribed), ['decimals']),
+  'bed.described': withReadings(first(plotKinds.bedDescribed)),
+  'vessel.described': withReadings(first(plotKinds.vesselDescribed)),
+  'can.described': withReadings(first(plotKinds.canDescribed)),
   'water.reported': first(plotKinds.waterReported),
-  'scraps.weighed': first(scrapKinds.scrapsWeighed),
+  'scraps.weighed': withReadings(first(scrapKinds.scrapsWeighed)),
   'lot.tested': first(scrapKinds.lotTested),
-  'product.bought': first(scrapKinds.productBought),
-  'peg.filled': first(pegKinds.pegFilled),
-  'peg.toppedUp': first(pegKinds.pegToppedUp),
-  'peg.split': first(pegKinds.pegSplit),
+  'product.bought': withReadings(first(scrapKinds.productBought)),
+  'peg.filled': withReadings(first(pegKinds.pegFilled)),
+  'peg.toppedUp': withReadings(first(pegKinds.pegToppedUp)),
+  'peg.split': withReadings(first(pegKinds.pegSplit)),
   'peg.moved': first(pegKinds.pegMoved),
-  'peg.joined': first(pegKinds.pegJoined),
-  'peg.spilled': first(pegKinds.pegSpilled),
+  'peg.joined': withReadings(first(pegKinds.pegJoined)),
+  'peg.spilled': withReadings(first(pegKinds.pegSpilled)),
   'peg.looked': first(pegKinds.pegLooked),
-  'peg.strained': withFigures(pegKinds.pegStrained, pegKinds.pegStrainedV1),
-  'peg.tipped': first(pegKinds.pegTipped),
-  'bottle.filled': withFigures(bottleKinds.bottleFilled, bottleKinds.bottleFilledV1),
+  'peg.strained': withReadings(withFigures(pegKinds.pegStrained, pegKinds.pegStrainedV1)),
+  'peg.tipped': withReadings(first(pegKinds.pegTipped)),
+  'bottle.filled': withReadings(withFigures(bottleKinds.bottleFilled, bottleKinds.bottleFilledV1)),
   'bottle.vented': first(bottleKinds.bottleVented),
-  'bottle.emptied': first(bottleKinds.bottleEmptied),
-  'bed.fed': withFigures(bedKinds.bedFed, bedKinds.bedFedV1),
-  'bed.dressed': first(bedKinds.bedDressed),
-  'bed.picked': first(bedKinds.bedPicked),
+  'bottle.emptied': withReadings(first(bottleKinds.bottleEmptied)),
+  'bed.fed': withReadings(withFigures(bedKinds.bedFed, bedKinds.bedFedV1)),
+  'bed.dressed': withReadings(first(bedKinds.bedDressed)),
+  'bed.picked': withReadings(first(bedKinds.bedPicked)),
   'bed.planted': first(bedKinds.bedPlanted),
   'soil.tested': {
     newest: groundKinds.soilTested,
@@ -64,14 +92,14 @@ export const kinds = {
   'product.labelled': first(groundKinds.productLabelled),
   'goal.told': first(groundKinds.goalTold),
   'crop.described': first(groundKinds.cropDescribed),
-  'heap.fed': first(besideKinds.heapFed),
+  'heap.fed': withReadings(first(besideKinds.heapFed)),
   'heap.looked': first(besideKinds.heapLooked),
   'weather.typed': first(besideKinds.weatherTyped),
   'feed.tested': first(besideKinds.feedTested),
   'heap.tested': first(besideKinds.heapTested),
   'photo.taken': first(besideKinds.photoTaken),
   'trial.laid': first(besideKinds.trialLaid),
-  'trial.weighed': first(besideKinds.trialWeighed),
+  'trial.weighed': withReadings(first(besideKinds.trialWeighed)),
   'question.answered': first(besideKinds.questionAnswered),
   'lessons.reset': first(besideKinds.lessonsReset),
 } as const;

@@ -3,6 +3,7 @@
 // is judged by the rules, not here.
 
 import * as z from 'zod/mini';
+import { NUMBER_STYLES } from '#engine/quantity/number.ts';
 import {
   anyOf,
   area,
@@ -37,6 +38,8 @@ const keyholder = fields({
   units: z.optional(oneOf(['metric', 'us', 'imperial'])),
   gallon: z.optional(oneOf(['us', 'uk'])),
   spoon: z.optional(oneOf(['us', 'metric', 'uk', 'au'])),
+  /** Which mark stands before decimals: 1.5 or 1,5. */
+  decimals: z.optional(oneOf(NUMBER_STYLES)),
   language: z.optional(text(20)),
   cannotSmell: z.optional(yesNo),
 });

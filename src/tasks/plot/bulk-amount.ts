@@ -1,6 +1,7 @@
 // An amount of loose stuff as a grower tells it: by barrows or buckets with the litres one holds, by weight or by volume.
 
 import type { Countries } from '#engine/quantity/ask.ts';
+import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import { readFigure } from '#engine/quantity/number.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import type { Body } from '#journal/kinds/index.ts';
@@ -39,9 +40,9 @@ export function readBulk(text: string, { litresOf, countries }: BulkHabits): Rea
     return { value: { typed: text, volumeL: figure.value * litres } };
   }
   const mass = parseAmount(text, { dimension: 'mass', ...countries });
-  if (mass.ok) return { value: { typed: text, massKg: mass.value } };
+  if (mass.ok) return { value: keptMass(mass) };
   const volume = parseAmount(text, { dimension: 'volume', ...countries });
-  if (volume.ok) return { value: { typed: text, volumeL: volume.value } };
+  if (volume.ok) return { value: keptVolume(volume) };
   const found = mass.problem.message === 'wrong-dimension' ? volume : mass;
   const said = sayAmountProblem(found);
   return {

@@ -3,6 +3,7 @@
 // what changed; what a fact forbids is judged by the rules.
 
 import type { Countries } from '#engine/quantity/ask.ts';
+import { NUMBER_STYLES } from '#engine/quantity/number.ts';
 import { bottleProfileRules } from '#engine/rules/profile.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -12,6 +13,7 @@ import { canonical } from '#journal/same.ts';
 import { sayDate } from '#words/en/app.ts';
 import { form as words } from '#words/en/plot.ts';
 import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
+import { sayTyped } from '#words/quantity.ts';
 import { potDiameterM } from './bed-area.ts';
 import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
 import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
@@ -47,6 +49,7 @@ export const factForms = {
     { field: 'units', as: 'one', words: ['metric', 'us', 'imperial'] },
     { field: 'gallon', as: 'one', words: ['us', 'uk'] },
     { field: 'spoon', as: 'one', words: ['us', 'metric', 'uk', 'au'] },
+    { field: 'decimals', as: 'one', words: NUMBER_STYLES },
     { field: 'language', as: 'one', words: ['en', 'de'] },
     { field: 'cannotSmell', as: 'yes' },
   ],
@@ -171,10 +174,10 @@ export function readKeyholder(typed: Typed, plot: Plot, tag: string | undefined)
   return { ok: true, act: { kind: 'plot.described', body: read.body } };
 }
 
-/** Whose gallon and spoon a keyholder of the plot means; undefined where it must be asked. */
+/** Whose gallon and spoon and which mark before decimals a keyholder of the plot means; undefined where it must be asked. */
 export function countriesOf({ facts }: Pick<Plot, 'facts'>, tag: string): Countries {
-  const { gallon, spoon } = (facts.keyholders ?? []).find((one) => one.tag === tag) ?? {};
-  return { gallon: gallon === 'uk' ? 'imperial' : gallon, spoon };
+  const { gallon, spoon, decimals } = (facts.keyholders ?? []).find((one) => one.tag === tag) ?? {};
+  return { gallon: gallon === 'uk' ? 'imperial' : gallon, spoon, style: decimals };
 }
 
 /** How wide a bed is drawn whose length was not told, m. @practice */
@@ -230,7 +233,7 @@ export function vesselsDrawn(plot: Plot) {
           {
             id,
             name,
-            typed: volume.typed,
+            typed: sayTyped(volume),
             volumeL: volume.volumeL,
             usableL: volume.volumeL * (1 - gasRoomFraction),
             shape: shapeOf(name),

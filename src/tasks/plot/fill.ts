@@ -2,6 +2,7 @@
 // and the act itself with its plan beside it. The answer is the word `fit`; how the sheet asks for it is the screen's.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { KeptMass, KeptVolume } from '#engine/quantity/kept.ts';
 import { judgeBatch } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
 import type { State } from '#engine/souring/reason.ts';
@@ -153,12 +154,7 @@ export interface FillPart {
   readonly name?: string | undefined;
   readonly treated?: BatchPart['treated'];
   readonly plannedKg?: number | undefined;
-  readonly actual?: { readonly typed: string; readonly massKg: number } | undefined;
-}
-
-interface Told {
-  readonly typed: string;
-  readonly volumeL: number;
+  readonly actual?: KeptMass | undefined;
 }
 
 /** Everything of one filling, planned and actual, in SI beside what was typed. */
@@ -175,16 +171,16 @@ export interface FillAsk {
     readonly source?: string | undefined;
     readonly alkalinityMeqPerL?: number | undefined;
     readonly plannedL?: number | undefined;
-    readonly actual?: Told | undefined;
+    readonly actual?: KeptVolume | undefined;
   };
   readonly sugar?:
     | {
         readonly product: string;
         readonly plannedKg?: number | undefined;
-        readonly actual?: { readonly typed: string; readonly massKg: number } | undefined;
+        readonly actual?: KeptMass | undefined;
       }
     | undefined;
-  readonly starter?: { readonly from?: string | undefined; readonly volume: Told } | undefined;
+  readonly starter?: { readonly from?: string | undefined; readonly volume: KeptVolume } | undefined;
   /** Reasons for passing over stops that are a matter of judgement, by the id of the rule. */
   readonly passed?: Readonly<Record<string, string>> | undefined;
 }

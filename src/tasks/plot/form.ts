@@ -4,6 +4,7 @@
 
 import type { Ask as AmountAsk, Countries } from '#engine/quantity/ask.ts';
 import { askStyle } from '#engine/quantity/ask.ts';
+import { keptArea, keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import { NUMBER_STYLES, type NumberStyle, plainFigure, plainText, readFigure } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount } from '#engine/quantity/parse.ts';
 import { type AlkalinityUnit, alkalinityMeqPerL, MEQ_PER_UNIT } from '#engine/scraps/water.ts';
@@ -46,7 +47,7 @@ const UNITS_TO_OFFER: Readonly<Record<Dimension, readonly string[]>> = {
   volume: ['L', 'mL', 'gal'],
   area: ['m²', 'sq ft'],
 };
-const SI_FIELD = { mass: 'massKg', volume: 'volumeL', area: 'areaM2' } as const;
+const KEPT = { mass: keptMass, volume: keptVolume, area: keptArea } as const;
 /** Milligrams of CaCO3 in a litre for one meq/L. */
 const MG_PER_MEQ = 1 / MEQ_PER_UNIT['mg/L CaCO3'];
 
@@ -172,13 +173,7 @@ function amountOf(text: string, one: Extract<Asked, { as: 'amount' }>, countries
   const { dimension } = one;
   const read = parseAmount(text, { dimension, ...countries });
   if (!read.ok) return { trouble: troubleOf(text, read, dimension) };
-  if (one.plain === true) return { value: read.value };
-  return { value: { typed: withCountry(text, read.reading, dimension), [SI_FIELD[dimension]]: read.value } };
-}
-
-/** As typed; where the country of a gallon or spoon came from the keyholder's settings, as it was read. */
-function withCountry(text: string, reading: string, dimension: Dimension): string {
-  return parseAmount(text, { dimension }).ok ? text : reading;
+  return { value: one.plain === true ? read.value : KEPT[dimension](read) };
 }
 
 function troubleOf(text: string, read: Extract<ParsedAmount, { ok: false }>, dimension: Dimension): FieldTrouble {

@@ -1,6 +1,7 @@
 // A jar with no peg: never a dose. What is said of it is what the can card says of any batch without a peg; what can be
 // done with it is the heap, and that is an act.
 
+import type { KeptVolume } from '#engine/quantity/kept.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { can } from '../can.ts';
@@ -35,7 +36,7 @@ export function unknownJar({ plot }: { readonly plot: Plot }): JarAnswer {
 /** The act of putting it on the heap. */
 export function jarToHeap(ask: {
   readonly heap: string;
-  readonly volume: { readonly typed: string; readonly volumeL: number };
+  readonly volume: KeptVolume;
   readonly note?: string | undefined;
 }): Body<'heap.fed'> {
   return {

@@ -1,5 +1,7 @@
 // The can card's numbers and the entry it writes.
+
 import { describe, expect, it } from 'vitest';
+import { keptVolume } from '#engine/quantity/kept.ts';
 import { fold } from '#journal/fold.ts';
 import { bedFed } from '#journal/kinds/beds.ts';
 import { can } from '#tasks/can.ts';
@@ -248,15 +250,15 @@ describe('tools', () => {
     expect(fillsFor({ volumeMl: 2000, toolMl: 1000 })).toEqual({ full: 1, restMl: 1000 });
   });
   it('of 2 gal are asked whose gallon; told once, the can has its litres', () => {
-    const asked = readCanSize('2 gal');
+    const asked = readCanSize('2 gal', {});
     expect(!asked.ok && asked.ask?.kind).toBe('gallon');
-    const told = readCanSize('2 gal', 'imperial');
+    const told = readCanSize('2 gal', { gallon: 'imperial' });
     expect(told.ok && told.value).toBeCloseTo(2 * IMPERIAL_GALLON_L, 6);
     const rake = recorder();
     const kept = rake.did('can.described', ON, {
       name: '2 gal can',
       kind: 'can',
-      volume: { ...litres(told.ok ? told.value : 0), typed: '2 gal (imperial)' },
+      volume: told.ok ? keptVolume(told) : litres(0),
     });
     expect(cansOf(fold([kept]))).toMatchObject([{ typed: '2 gal (imperial)' }]);
   });

@@ -4,6 +4,7 @@
 import type { Cans } from '#engine/can/cans.ts';
 import { type Measure, measuresFor, SYRINGE_ML, type TwoStep, twoStepFor } from '#engine/can/measures.ts';
 import { pour } from '#engine/can/pour.ts';
+import type { Countries } from '#engine/quantity/ask.ts';
 import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
 import { SPOON_COUNTRIES, type SpoonCountry } from '#engine/quantity/units.ts';
@@ -15,6 +16,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { CanFacts } from '#journal/parts/described.ts';
+import { sayTyped } from '#words/quantity.ts';
 import { isReason } from '../caution.ts';
 import { type HoursAsk, hourFindings } from './hours.ts';
 import type { Liquid } from './liquid.ts';
@@ -276,7 +278,12 @@ export interface CanChoice {
 export function cansOf(plot: Plot): readonly CanChoice[] {
   return [...plot.cans.values()]
     .filter((can: CanFacts) => can.gone !== true && (can.kind === undefined || can.kind === 'can'))
-    .map(({ id, name, volume }) => ({ id, name: name ?? '', typed: volume?.typed, volumeL: volume?.volumeL }))
+    .map(({ id, name, volume }) => ({
+      id,
+      name: name ?? '',
+      typed: volume && sayTyped(volume),
+      volumeL: volume?.volumeL,
+    }))
     .sort((a, b) => (a.volumeL ?? Number.POSITIVE_INFINITY) - (b.volumeL ?? Number.POSITIVE_INFINITY));
 }
 
@@ -284,7 +291,12 @@ export function cansOf(plot: Plot): readonly CanChoice[] {
 export function sprayersOf(plot: Plot): readonly CanChoice[] {
   return [...plot.cans.values()]
     .filter(({ gone, kind, volume }) => gone !== true && kind === 'sprayer' && volume !== undefined)
-    .map(({ id, name, volume }) => ({ id, name: name ?? '', typed: volume?.typed, volumeL: volume?.volumeL }))
+    .map(({ id, name, volume }) => ({
+      id,
+      name: name ?? '',
+      typed: volume && sayTyped(volume),
+      volumeL: volume?.volumeL,
+    }))
     .sort((a, b) => (a.volumeL ?? 0) - (b.volumeL ?? 0));
 }
 
@@ -308,7 +320,7 @@ export function keyholderOf(plot: Plot, tag: string) {
   return { spoon, gallon, units: found?.units ?? ('metric' as const), language: found?.language };
 }
 
-/** A can's size as typed; whose gallon is asked where it is not said. */
-export function readCanSize(typed: string, gallon?: 'us' | 'imperial') {
-  return parseAmount(typed, { dimension: 'volume', bareUnit: 'L', gallon });
+/** A can's size as typed; whose gallon and which mark before decimals is asked where it is not said. */
+export function readCanSize(typed: string, settled: Countries) {
+  return parseAmount(typed, { dimension: 'volume', bareUnit: 'L', ...settled });
 }

@@ -1,10 +1,13 @@
 // The questions of a record, each with the entries it is about and the answers that would settle it. An answer is an
 // entry that names those which stand; nothing is dropped by it. Sentences stand in words.
 
+import { bodyAsRead } from '#journal/amounts.ts';
 import type { Entry, Kept } from '#journal/entry.ts';
 import { isSealed } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
+import type { Body, Kind } from '#journal/kinds/index.ts';
 import type { Question } from '#journal/question.ts';
+import { newestBody } from '#journal/upgrade.ts';
 import { questionSentences, questionWords as words } from '#words/en/questions.ts';
 import { sayEntry } from './record.ts';
 import { nameOf } from './record-names.ts';
@@ -13,6 +16,8 @@ import { nameOf } from './record-names.ts';
 export interface AnswerOffer {
   readonly text: string;
   readonly stands: readonly string[];
+  /** Where the answer is to tell an act anew: what is corrected, and how. */
+  readonly correction?: { readonly of: Entry; readonly on: string; readonly body: Body<Kind> };
 }
 
 export interface OpenQuestion {
@@ -49,7 +54,14 @@ export function openQuestions(plot: Plot, entries: readonly Kept[]): readonly Op
   });
 }
 
-function offersOf({ kind, about }: Question, entries: readonly Entry[]): readonly AnswerOffer[] {
+function offersOf({ kind, about, values }: Question, entries: readonly Entry[]): readonly AnswerOffer[] {
+  if (kind === 'amount-differs') {
+    const keep = { text: words.keepFigure(values), stands: about };
+    const [of] = entries;
+    if (of === undefined || values.readValue === undefined) return [keep];
+    const body = bodyAsRead(newestBody(of)) as Body<Kind>;
+    return [keep, { text: words.takeTyped(values), stands: [], correction: { of, on: of.on, body } }];
+  }
   if (kind === 'twin-feeds') {
     const byDevice = new Map<string, Entry[]>();
     for (const entry of entries) byDevice.set(entry.device, [...(byDevice.get(entry.device) ?? []), entry]);

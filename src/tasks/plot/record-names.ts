@@ -1,12 +1,14 @@
 // What an entry of the record says, field by field, as it was typed: amounts in the grower's own writing, ids as the
 // thing they stand for. The record's sentences, search and corrections are in record.ts.
 
+import type { KeptAmount } from '#engine/quantity/kept.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { material } from '#engine/tables/index.ts';
 import { isId } from '#journal/bounds.ts';
 import type { Plot } from '#journal/fold.ts';
 import { answerNames } from '#words/en/plot.ts';
 import { record as words } from '#words/en/record.ts';
+import { sayTyped } from '#words/quantity.ts';
 
 /** One field of an entry as it was typed; the path has dots and counts lists from 0. */
 export interface FieldSaid {
@@ -80,7 +82,8 @@ function said(value: unknown, key: string, plot: Plot): string | undefined {
   if (typeof what === 'string' && typeof unit === 'string') {
     return words.soilLine(what, typed, unit, typeof method === 'string' ? method : undefined);
   }
-  return typeof by === 'string' ? words.readBy(typed, by) : typed;
+  if (typeof by === 'string') return words.readBy(typed, by);
+  return 'readWith' in value ? sayTyped(value as KeptAmount) : typed;
 }
 
 function sayText(value: string, key: string, plot: Plot): string {

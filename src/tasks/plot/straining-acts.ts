@@ -1,6 +1,7 @@
 // The two acts of a straining, and what a bottle is called. A bottle made for drink is recognised by its name and
 // never offered; a name that tells neither is asked about again.
 
+import type { KeptMass, KeptVolume } from '#engine/quantity/kept.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { containerWords } from '#words/en/straining.ts';
 import { type Figures, withRemark } from './figures-shown.ts';
@@ -16,16 +17,11 @@ export function bottleNamed(typed: string): Body<'bottle.filled'>['material'] | 
   return says(containerWords.plastic) ? 'plastic' : 'unclear';
 }
 
-interface Volume {
-  readonly typed: string;
-  readonly volumeL: number;
-}
-
 /** What was measured, as typed beside what it was read as. */
 export interface StrainingTold {
   readonly batch: string;
-  readonly drained: Volume;
-  readonly solids?: { readonly typed: string; readonly massKg: number } | undefined;
+  readonly drained: KeptVolume;
+  readonly solids?: KeptMass | undefined;
   readonly rest: Body<'peg.strained'>['rest'];
   readonly meshMm?: number | undefined;
   readonly acidity?: Body<'peg.strained'>['acidity'];
@@ -37,8 +33,8 @@ export interface StrainingTold {
 export interface BottlesTold {
   readonly batch: string;
   readonly plan: BottlePlan;
-  readonly filled: Volume;
-  readonly size: Volume;
+  readonly filled: KeptVolume;
+  readonly size: KeptVolume;
   readonly place?: string | undefined;
 }
 

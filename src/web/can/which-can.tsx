@@ -1,47 +1,63 @@
 // Which can: those of the plot whose size is told, and another one by its size. Whose gallon it is, is asked once.
 
 import { createSignal, For, Show } from 'solid-js';
+import type { Ask, Countries } from '#engine/quantity/ask.ts';
+import { keptVolume } from '#engine/quantity/kept.ts';
+import { countriesOf } from '#tasks/plot/facts.ts';
 import { readCanSize } from '#tasks/plot/pour.ts';
-import { sayAmountProblem } from '#words/quantity.ts';
+import { sayAmountProblem, sayStyleChoice } from '#words/quantity.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
 import type { Can } from './chosen.ts';
 
 export function WhichCan(props: { readonly can: Can }) {
-  const { words, cans, can, record, keyholder } = props.can;
+  const { words, cans, can, record } = props.can;
   const [typed, setTyped] = createSignal('');
   const [trouble, setTrouble] = createSignal<string>();
-  const [asks, setAsks] = createSignal(false);
+  const [ask, setAsk] = createSignal<Ask>();
   const sized = () =>
     cans().flatMap(({ id, name, volumeL }) =>
       volumeL === undefined ? [] : [[id, `${name} (${words().litres(volumeL)})`] as const],
     );
 
-  async function keep(gallon: 'us' | 'imperial' | undefined) {
-    const read = readCanSize(typed(), gallon);
+  async function keep(settled: Countries) {
+    const read = readCanSize(typed(), settled);
     if (!read.ok) {
-      setAsks(read.ask?.kind === 'gallon');
+      setAsk(read.ask);
       const said = sayAmountProblem(read);
       setTrouble(read.ask?.kind === 'gallon' ? words().gallonAsk : `${said.message}: ${said.allowed}`);
       return;
     }
-    const bare = readCanSize(typed());
-    // The country stands beside what was typed, so that nobody asks again.
-    const country = !bare.ok && gallon !== undefined ? ` (${gallon === 'us' ? 'US' : 'imperial'})` : '';
     try {
-      const volume = { typed: `${typed().trim()}${country}`, volumeL: read.value };
+      const volume = keptVolume(read);
       const name = words().canName(typed().trim());
       await record.act('can.described', { name, kind: 'can', volume }, (entry) => {
         props.can.change({ can: entry.id });
         setTyped('');
-        setAsks(false);
+        setAsk(undefined);
         setTrouble(undefined);
       });
     } catch {
       setTrouble(words().notSaved);
     }
   }
+  /** What is answered here goes before the keyholder's own. */
+  const answered = (settled: Countries) => {
+    keep({ ...countriesOf(record.plot(), record.keyholder()), ...settled }).catch(() => undefined);
+  };
   const start = () => {
-    keep(keyholder().gallon).catch(() => undefined);
+    answered({});
+  };
+
+  const choices = () => {
+    const asked = ask();
+    if (asked?.kind === 'gallon') {
+      return asked.choices.map(({ country }) => ({ text: words().gallon[country], settled: { gallon: country } }));
+    }
+    if (asked?.kind !== 'style') return [];
+    return asked.choices.map((choice) => ({
+      text: sayStyleChoice(choice, asked.behind),
+      settled: { style: choice.style },
+    }));
   };
 
   return (
@@ -72,7 +88,7 @@ export function WhichCan(props: { readonly can: Can }) {
             aria-describedby={trouble() === undefined ? undefined : 'can-size-trouble'}
             onInput={(event) => {
               setTyped(event.currentTarget.value);
-              setAsks(false);
+              setAsk(undefined);
               setTrouble(undefined);
             }}
             onKeyDown={(event) => event.key === 'Enter' && start()}
@@ -84,7 +100,7 @@ export function WhichCan(props: { readonly can: Can }) {
           </p>
         </Show>
         <Show
-          when={asks()}
+          when={ask()}
           fallback={
             <button type="button" class="block wide" onClick={start}>
               {words().canKeep}
@@ -92,16 +108,10 @@ export function WhichCan(props: { readonly can: Can }) {
           }
         >
           <div class="choices">
-            <For each={['us', 'imperial'] as const}>
-              {(country) => (
-                <button
-                  type="button"
-                  class="block"
-                  onClick={() => {
-                    keep(country).catch(() => undefined);
-                  }}
-                >
-                  {words().gallon[country]}
+            <For each={choices()}>
+              {({ text, settled }) => (
+                <button type="button" class="block" onClick={() => answered(settled)}>
+                  {text}
                 </button>
               )}
             </For>

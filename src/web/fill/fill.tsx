@@ -3,6 +3,7 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { keptVolume } from '#engine/quantity/kept.ts';
 import { plainFigure } from '#engine/quantity/number.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Body } from '#journal/kinds/index.ts';
@@ -100,13 +101,13 @@ export function FillScreen() {
   }
 
   async function describeVessel(): Promise<string> {
-    const { newName, newVolume, newShape, lid } = draft();
-    const volumeL = reading().vesselL;
-    if (volumeL === undefined) throw new Error('no volume');
-    const typed = newVolume.settled.trim();
+    const { newName, newShape, lid } = draft();
+    const { read } = reading().volume;
+    if (read === undefined) throw new Error('no volume');
+    const volume = keptVolume(read);
     const body: Body<'vessel.described'> = {
-      name: newName.text.trim() || `${typed} ${shapeNames[newShape]}`,
-      volume: { typed, volumeL },
+      name: newName.text.trim() || `${volume.typed} ${shapeNames[newShape]}`,
+      volume,
       gasRoomFraction: (reading().gasRoom.value ?? 0) / 100,
       ...(lid === undefined ? {} : { lid }),
     };

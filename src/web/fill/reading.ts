@@ -1,6 +1,7 @@
 // From what is typed on the filling sheet to what the task is asked, and what is still to tell before it can be pegged.
 
 import type { Countries } from '#engine/quantity/ask.ts';
+import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { FillAsk, FillOffers, FillPart, VesselOffer } from '#tasks/plot/fill.ts';
 import { type FillNeed, unreadFigure } from '#words/en/fill.ts';
@@ -46,14 +47,14 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
     draft.vessel === 'new' ? (gasRoom.value === undefined ? undefined : gasRoom.value / 100) : offer?.gasRoomFraction;
   const report = offers.waters.find(({ id }) => id === draft.waterFrom);
   const parts: FillPart[] = draft.rows.map((row) => {
-    const massKg = rows.get(row.key)?.value;
+    const read = rows.get(row.key)?.read;
     return {
       lot: row.lot,
       material: row.material,
       name: row.name,
       treated: row.treated,
       plannedKg: row.plannedKg,
-      actual: massKg === undefined ? undefined : { typed: row.amount.settled.trim(), massKg },
+      actual: read && keptMass(read),
     };
   });
   const hasSugar = draft.sugarProduct !== 'none';
@@ -84,21 +85,20 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
             source: report?.source,
             alkalinityMeqPerL: report?.alkalinityMeqPerL ?? draft.alkalinityMeqPerL,
             plannedL: draft.waterPlannedL,
-            actual: water.value === undefined ? undefined : { typed: draft.water.settled.trim(), volumeL: water.value },
+            actual: water.read && keptVolume(water.read),
           },
           sugar: hasSugar
             ? {
                 product: draft.sugarProduct,
                 plannedKg: draft.sugarPlannedKg,
-                actual:
-                  sugar.value === undefined ? undefined : { typed: draft.sugar.settled.trim(), massKg: sugar.value },
+                actual: sugar.read && keptMass(sugar.read),
               }
             : undefined,
           starter:
-            hasStarter && starter.value !== undefined
+            hasStarter && starter.read !== undefined
               ? {
                   from: draft.starterFrom === 'elsewhere' ? undefined : draft.starterFrom,
-                  volume: { typed: draft.starter.settled.trim(), volumeL: starter.value },
+                  volume: keptVolume(starter.read),
                 }
               : undefined,
         };

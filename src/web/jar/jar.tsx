@@ -4,6 +4,7 @@ import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Countries } from '#engine/quantity/ask.ts';
 import { formatAmount } from '#engine/quantity/format.ts';
+import { keptVolume } from '#engine/quantity/kept.ts';
 import { jarToHeap, unknownJar } from '#tasks/plot/jar.ts';
 import { app, titles } from '#words/en/app.ts';
 import { jarSheet } from '#words/en/jar.ts';
@@ -46,13 +47,13 @@ export function JarScreen() {
   const poisonLine = () => record.plot().facts.poisonLine;
 
   async function write() {
-    const volumeL = amount().value;
-    if (volumeL === undefined || busy()) return;
+    const read = amount().read;
+    if (read === undefined || busy()) return;
     setBusy(true);
     try {
-      const { amount: typed, heap, note } = draft();
+      const { heap, note } = draft();
       const told = heap.text.trim() || answer().heap;
-      const volume = { typed: typed.settled.trim(), volumeL };
+      const volume = keptVolume(read);
       await record.act('heap.fed', jarToHeap({ heap: told, volume, note: note.text.trim() }), () => {
         clear();
         setRefused(false);

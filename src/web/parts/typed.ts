@@ -3,6 +3,7 @@
 
 import type { Countries } from '#engine/quantity/ask.ts';
 import type { Manner } from '#engine/quantity/format.ts';
+import type { AmountRead } from '#engine/quantity/kept.ts';
 import { figureAlone } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
 import type { PlotFacts } from '#journal/parts/described.ts';
@@ -20,6 +21,8 @@ export interface Habits extends Countries {
 /** An amount read, or the trouble that stands at its field; both absent while nothing was typed. */
 export interface TypedReading {
   readonly value?: number;
+  /** The amount as it was read, to be kept; absent for a plain figure. */
+  readonly read?: AmountRead;
   readonly trouble?: Trouble;
 }
 
@@ -44,7 +47,7 @@ export function readTyped(
 ): TypedReading {
   if (field.settled.trim() === '') return {};
   const read = parse(field.settled, dimension, countries, more);
-  if (read.ok) return { value: read.value };
+  if (read.ok) return { value: read.value, read };
   const said = sayAmountProblem(read);
   const sentence = troubles.field(field.settled, said.message, said.allowed);
   if (read.ask) return { trouble: { sentence, ask: read.ask } };

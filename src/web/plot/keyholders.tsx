@@ -44,6 +44,7 @@ export function Keyholders() {
                   units: answerNames[one().units ?? ''],
                   gallon: answerNames[one().gallon ?? ''],
                   spoon: answerNames[one().spoon ?? ''],
+                  decimals: answerNames[one().decimals ?? ''],
                   language: answerNames[one().language ?? ''],
                   cannotSmell: one().cannotSmell === true,
                 })}

@@ -1,7 +1,7 @@
 // What the record says twice, for a person who was there to settle. An answer is an entry like any other.
 
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { openQuestions } from '#tasks/plot/questions.ts';
+import { type AnswerOffer, openQuestions } from '#tasks/plot/questions.ts';
 import { sayMoment } from '#words/en/app.ts';
 import { questionWords as words } from '#words/en/questions.ts';
 import { record as recordWords } from '#words/en/record.ts';
@@ -13,10 +13,12 @@ export function Questions() {
   const record = useRecord();
   const [said, setSaid] = createSignal('');
   const open = createMemo(() => openQuestions(record.plot(), record.entries()));
-  const answer = (question: string, stands: readonly string[], note: string) => {
-    record
-      .act('question.answered', { question, stands: [...stands], note })
-      .catch((failure) => setSaid(sayFailure(failure)));
+  const answer = (question: string, { stands, text, correction }: AnswerOffer) => {
+    const write =
+      correction === undefined
+        ? record.act('question.answered', { question, stands: [...stands], note: text })
+        : record.correct(correction.of, correction);
+    write.catch((failure) => setSaid(sayFailure(failure)));
   };
   return (
     <Show when={open().length > 0}>
@@ -44,9 +46,9 @@ export function Questions() {
               </Show>
               <div class="choices">
                 <For each={question.offers}>
-                  {({ text, stands }) => (
-                    <button type="button" class="block" onClick={() => answer(question.key, stands, text)}>
-                      {text}
+                  {(offer) => (
+                    <button type="button" class="block" onClick={() => answer(question.key, offer)}>
+                      {offer.text}
                     </button>
                   )}
                 </For>

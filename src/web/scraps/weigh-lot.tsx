@@ -2,6 +2,7 @@
 
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Countries } from '#engine/quantity/ask.ts';
+import { keptMass } from '#engine/quantity/kept.ts';
 import { materials } from '#engine/tables/index.ts';
 import { closedHere } from '#tasks/plot/closed.ts';
 import { OTHER_KIND, type SlipTold, slipAsks, weighedBody } from '#tasks/plot/slip-questions.ts';
@@ -54,10 +55,10 @@ export function WeighLot() {
   }));
 
   async function write() {
-    const { value } = read();
+    const { read: weighed } = read();
     const plot = record.plot();
     const { open } = slipAsks({ told: draft(), plot });
-    if (draft().material === '' || value === undefined || !(value > 0)) {
+    if (draft().material === '' || weighed === undefined) {
       setTrouble(stock.nothingChosen);
       return;
     }
@@ -67,7 +68,7 @@ export function WeighLot() {
     }
     setTrouble(undefined);
     try {
-      const mass = { typed: draft().amount.settled.trim(), massKg: value };
+      const mass = keptMass(weighed);
       await record.act('scraps.weighed', weighedBody({ told: draft(), plot, mass }), clear);
     } catch {
       setTrouble(app.notSaved);

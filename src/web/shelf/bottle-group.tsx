@@ -4,6 +4,7 @@
 import { A } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
 import type { Countries } from '#engine/quantity/ask.ts';
+import { keptVolume } from '#engine/quantity/kept.ts';
 import type { ShelfBottle } from '#tasks/plot/shelf.ts';
 import { cressForm } from '#words/en/cress.ts';
 import {
@@ -42,7 +43,7 @@ export function BottleGroup(props: {
   const [told, setTold] = createSignal<Countries>();
   const [busy, setBusy] = createSignal(false);
   const countries = () => told() ?? habitsOf(record.plot().facts, record.keyholder());
-  const read = () => readTyped(amount(), 'volume', countries());
+  const readAmount = () => readTyped(amount(), 'volume', countries());
   const date = () => dateWords(props.group.useFirst, record.today());
   const id = () => `bottle-${props.group.id}`;
   const lastFound = () => props.group.vents.at(-1)?.found;
@@ -67,9 +68,9 @@ export function BottleGroup(props: {
   const vent = (found: (typeof FOUND)[number]) =>
     start(() => record.act('bottle.vented', { bottle: props.group.id, found }));
   const tip = (to: (typeof TIPS)[number]) => {
-    const { value, trouble } = read();
+    const { read: told, trouble } = readAmount();
     if (trouble !== undefined) return;
-    const lost = value === undefined ? {} : { lost: { typed: amount().settled.trim(), volumeL: value } };
+    const lost = told === undefined ? {} : { lost: keptVolume(told) };
     start(() => record.act('bottle.emptied', { bottle: props.group.id, to, ...lost }));
   };
 
@@ -160,7 +161,7 @@ export function BottleGroup(props: {
             hint={shelfSheet.amountHint}
             dimension="volume"
             field={amount()}
-            trouble={read().trouble}
+            trouble={readAmount().trouble}
             countries={countries()}
             onField={setAmount}
             onCountries={setTold}

@@ -3,6 +3,7 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { batchNamed } from '#tasks/plot/peg.ts';
 import {
@@ -159,7 +160,7 @@ function StrainForm(props: {
   async function write() {
     const { fields, plan } = reading();
     const { rest, by, solidsTo } = draft();
-    const drainedL = fields.drained.value;
+    const drained = fields.drained.read;
     if (!ready()) return;
     setBusy(true);
     const text = (name: StrainField) => draft()[name].settled.trim();
@@ -169,27 +170,25 @@ function StrainForm(props: {
         on: ask().now,
         shown: answer()?.shown,
         strained:
-          onlyBottles() || drainedL === undefined || rest === undefined
+          onlyBottles() || drained === undefined || rest === undefined
             ? undefined
             : {
                 batch: props.batch.id,
-                drained: { typed: text('drained'), volumeL: drainedL },
+                drained: keptVolume(drained),
                 rest,
-                ...(fields.solids.value === undefined
-                  ? {}
-                  : { solids: { typed: text('solids'), massKg: fields.solids.value } }),
+                ...(fields.solids.read && { solids: keptMass(fields.solids.read) }),
                 ...(ph === undefined || by === undefined ? {} : { acidity: { typed: text('ph'), ph, by } }),
                 ...(fields.ec.value === undefined ? {} : { ecDsPerM: fields.ec.value }),
                 ...(fields.mesh.value === undefined ? {} : { meshMm: fields.mesh.value }),
                 ...(solidsTo === undefined ? {} : { solidsTo }),
               },
         bottled:
-          bottling() && plan !== undefined
+          bottling() && plan !== undefined && fields.filled.read !== undefined && fields.size.read !== undefined
             ? {
                 batch: props.batch.id,
                 plan,
-                filled: { typed: text('filled'), volumeL: plan.filledL },
-                size: { typed: text('size'), volumeL: plan.sizeL },
+                filled: keptVolume(fields.filled.read),
+                size: keptVolume(fields.size.read),
                 place: draft().place.text.trim(),
               }
             : undefined,

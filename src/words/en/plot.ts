@@ -47,6 +47,7 @@ export const fieldNames: Readonly<Record<string, string>> = {
   units: 'Units shown',
   gallon: 'Whose gallon',
   spoon: 'Whose spoons',
+  decimals: 'Mark before decimals',
   language: 'Language at the bucket and the can',
   cannotSmell: 'No sense of smell?',
   area: 'Area',
@@ -89,6 +90,8 @@ export const answerNames: Readonly<Record<string, string>> = {
   'immune-weak': 'someone who falls ill easily',
   pregnant: 'someone pregnant',
   metric: 'metric',
+  point: 'a point: 1.5',
+  comma: 'a comma: 1,5',
   us: 'US',
   uk: 'UK (imperial)',
   imperial: 'imperial',
@@ -200,6 +203,7 @@ export function keyholderLine(of: {
   readonly units: string | undefined;
   readonly gallon: string | undefined;
   readonly spoon: string | undefined;
+  readonly decimals: string | undefined;
   readonly language: string | undefined;
   readonly cannotSmell: boolean;
 }): string {
@@ -207,6 +211,7 @@ export function keyholderLine(of: {
     of.units,
     of.gallon && `gallon ${of.gallon}`,
     of.spoon && `spoons ${of.spoon}`,
+    of.decimals && `decimals with ${of.decimals}`,
     of.language,
     of.cannotSmell && 'no sense of smell: asks a second person',
   ]

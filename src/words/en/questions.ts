@@ -1,9 +1,14 @@
 // Questions that the record raises where it says two things: one sentence for each, and the answers a person can give.
 
+import { plainFigure } from '#engine/quantity/number.ts';
 import { withUnit } from '../figures.ts';
 
 type Values = Readonly<Record<string, string | number>>;
 const num = (value: string | number | undefined) => (typeof value === 'number' ? value : Number.NaN);
+
+/** A figure of an amount, with all the digits that tell it from another. */
+const ofAmount = ({ dimension }: Values, value: string | number | undefined) =>
+  `${plainFigure(Number(num(value).toPrecision(6)))}\u00a0${dimension === 'mass' ? 'kg' : dimension === 'volume' ? 'L' : 'm²'}`;
 
 /** What each question asks. */
 export const questionSentences = {
@@ -11,6 +16,11 @@ export const questionSentences = {
     'One entry was corrected twice, in different ways. Until this is answered the first entry counts.',
   'correction-not-readable': () =>
     'An entry was corrected by a newer program. Until this is answered the first entry counts.',
+  'amount-differs': (v: Values) => {
+    const read =
+      v.readValue === undefined ? 'Read again, that is no amount.' : `Read again, that is ${ofAmount(v, v.readValue)}.`;
+    return `You entered “${v.typed}”, and ${ofAmount(v, v.keptValue)} is kept beside it. ${read} Until you answer, ${ofAmount(v, v.keptValue)} counts.`;
+  },
   'twin-feeds': (v: Values) =>
     `Twin entries: two devices fed bed ${v.bed} within a day, ${withUnit(num(v.oneL), 'L')} and ${withUnit(num(v.otherL), 'L')}. Was it one act told twice? Until this is answered the smaller one counts perhaps.`,
   'same-peg': (v: Values) =>
@@ -32,5 +42,8 @@ export const questionWords = {
   thisVersion: (by: string) => `Take the one by ${by}`,
   original: 'Leave the first entry',
   letStand: 'Let it stand',
+  keepFigure: (v: Values) => (v.more === 0 ? `Keep ${ofAmount(v, v.keptValue)}` : 'Keep the figures of this entry'),
+  takeTyped: (v: Values) =>
+    v.more === 0 ? `Take ${ofAmount(v, v.readValue)}, as entered` : 'Take all amounts of this entry as entered',
   disagree: 'Two answers to this disagree; answer it anew, or take one of them back below.',
 } as const;
