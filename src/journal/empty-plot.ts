@@ -11,6 +11,7 @@ export function emptyPlot(id: string): Plot {
     beds: new Map(),
     vessels: new Map(),
     cans: new Map(),
+    tellings: new Map(),
     waters: [],
     lots: new Map(),
     products: [],

@@ -12,7 +12,7 @@ import type { Batch } from './parts/batch.ts';
 import { isPegAct, runBatches } from './parts/batches.ts';
 import { type Bed, bedsOf } from './parts/beds.ts';
 import { type Bottle, bottlesOf, takenByFeeds } from './parts/bottles.ts';
-import { type CanFacts, described, type PlotFacts, type VesselFacts } from './parts/described.ts';
+import { type CanFacts, described, type PlotFacts, type Tellings, type VesselFacts } from './parts/described.ts';
 import { feedsOf } from './parts/feeds.ts';
 import { labelsOf } from './parts/labels.ts';
 import { closed, samePegs } from './parts/pegs.ts';
@@ -29,6 +29,8 @@ export interface Plot {
   readonly beds: ReadonlyMap<string, Bed>;
   readonly vessels: ReadonlyMap<string, VesselFacts>;
   readonly cans: ReadonlyMap<string, CanFacts>;
+  /** Who told of each thing last, so that a new telling can name what it was written over. */
+  readonly tellings: Tellings;
   readonly waters: readonly ActOf<'water.reported'>[];
   readonly lots: ReadonlyMap<string, Lot>;
   readonly products: readonly ActOf<'product.bought'>[];
@@ -90,8 +92,8 @@ export function folding(table: KindTable = kinds): Folding {
     const { acts, by, lineOf, sealed, answers } = stands;
     stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
     const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));
-    const { facts, beds, vessels, cans } = stage('described', [...about, lineOf], ({ waiting }) =>
-      described(by, lineOf, waiting),
+    const { facts, beds, vessels, cans, tellings } = stage('described', [...about, lineOf, answers], (told) =>
+      described(by, { lineOf, answers, ...told }),
     );
     const weighed = by('scraps.weighed');
     const tested = by('lot.tested');
@@ -150,6 +152,7 @@ export function folding(table: KindTable = kinds): Folding {
       beds: stage('beds', [...Object.values(onBeds), lineOf], ({ waiting }) => bedsOf(onBeds, lineOf, waiting)),
       vessels,
       cans,
+      tellings,
       waters: by('water.reported'),
       lots: stage('stock', [weighed, tested, used, facts, lots, lineOf, answers], (told) =>
         stockOf(weighed, tested, used, { facts, lots, lineOf, answers, ...told }),

@@ -11,6 +11,8 @@ export type QuestionKind =
   | 'correction-not-readable'
   /** An amount's text, read again as it was then, gives another figure than the one kept. */
   | 'amount-differs'
+  /** Two devices described one thing differently, and neither saw the other's: the latest is shown. */
+  | 'two-descriptions'
   /** Two devices fed one bed within a day: it may be one act told twice. */
   | 'twin-feeds'
   /** Two batches carry one peg number at the same time. */

@@ -45,6 +45,8 @@ const grown = <S extends z.ZodMiniType>(kind: KindOf<S>, names: readonly string[
 };
 /** One version more, whose amounts may keep what they were read with. */
 const withReadings = <S extends z.ZodMiniType>(kind: KindOf<S>): KindOf<S> => grown(kind, ['readWith']);
+/** A thing whose descriptions may keep that, and which tellings they were written over. */
+const described = <S extends z.ZodMiniType>(newest: S): KindOf<S> => grown(first(newest), ['readWith', 'over']);
 
 function hasNone(names: readonly string[], v: number) {
   const allowed = `nothing named ${names.join(' or ')}: that came with version ${v}`;
@@ -59,9 +61,9 @@ function mentions(value: unknown, names: readonly string[]): boolean {
 export const kinds = {
   // Version 2 may tell which mark a keyholder writes before decimals.
   'plot.described': grown(first(plotKinds.plotDescribed), ['decimals']),
-  'bed.described': withReadings(first(plotKinds.bedDescribed)),
-  'vessel.described': withReadings(first(plotKinds.vesselDescribed)),
-  'can.described': withReadings(first(plotKinds.canDescribed)),
+  'bed.described': described(plotKinds.bedDescribed),
+  'vessel.described': described(plotKinds.vesselDescribed),
+  'can.described': described(plotKinds.canDescribed),
   'water.reported': first(plotKinds.waterReported),
   'scraps.weighed': withReadings(first(scrapKinds.scrapsWeighed)),
   'lot.tested': first(scrapKinds.lotTested),

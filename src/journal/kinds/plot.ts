@@ -71,12 +71,16 @@ export const plotDescribed = fields({
   ]),
 );
 
+/** Descriptions of the same thing by other devices that whoever wrote this one saw; each replaces those it names. */
+const over = z.optional(listOf(id, 1, 60));
+
 const firstNames = (known: string) =>
   says('is missing, and so is the thing it describes', `a name for a new one, or ${known} with the id of a known one`);
 
 /** A bed, a row of pots or a trial strip. */
 export const bedDescribed = fields({
   bed: z.optional(id),
+  over,
   name: z.optional(name),
   tag: z.optional(text(8)),
   area: z.optional(area),
@@ -95,6 +99,7 @@ export const bedDescribed = fields({
 /** A pail, drum, barrel or butt. */
 export const vesselDescribed = fields({
   vessel: z.optional(id),
+  over,
   name: z.optional(name),
   volume: z.optional(volume),
   gasRoomFraction: z.optional(number(0, 0.9, 'as a fraction of the volume')),
@@ -114,6 +119,7 @@ export const vesselDescribed = fields({
 /** What feed is measured and poured with. The country of a gallon stands in `typed`. */
 export const canDescribed = fields({
   can: z.optional(id),
+  over,
   name: z.optional(name),
   kind: z.optional(oneOf(['can', 'jug', 'syringe', 'sprayer', 'spoon'])),
   volume: z.optional(volume),

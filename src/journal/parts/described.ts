@@ -1,58 +1,100 @@
 // The plot's own facts and the things on it: each description tells what it changes, and the latest telling of a field
 // holds. A thing goes by the id of the entry that first described it. Feeds, picks and contents are joined elsewhere.
 
-import type { ByKind } from '../act.ts';
+import type { ActOf, ByKind } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
+import type { Answers, Question } from '../question.ts';
 import type { Waiting } from '../standing.ts';
+import { laidOver, lastByDevice, type Telling } from './tellings.ts';
 
 /** What is known of the plot itself; a field nobody told is absent. */
 export type PlotFacts = Readonly<Partial<Body<'plot.described'>>>;
-export type VesselFacts = Readonly<Partial<Omit<Body<'vessel.described'>, 'vessel'>>> & { readonly id: string };
-export type CanFacts = Readonly<Partial<Omit<Body<'can.described'>, 'can'>>> & { readonly id: string };
-export type BedFacts = Readonly<Partial<Omit<Body<'bed.described'>, 'bed'>>> & { readonly id: string };
+export type VesselFacts = Readonly<Partial<Omit<Body<'vessel.described'>, 'vessel' | 'over'>>> & {
+  readonly id: string;
+};
+export type CanFacts = Readonly<Partial<Omit<Body<'can.described'>, 'can' | 'over'>>> & { readonly id: string };
+export type BedFacts = Readonly<Partial<Omit<Body<'bed.described'>, 'bed' | 'over'>>> & { readonly id: string };
 
 export interface Described {
   readonly facts: PlotFacts;
   readonly beds: ReadonlyMap<string, BedFacts>;
   readonly vessels: ReadonlyMap<string, VesselFacts>;
   readonly cans: ReadonlyMap<string, CanFacts>;
+  readonly tellings: Tellings;
 }
 
-/** Field by field over the acts in order; a description of a thing that is not here waits. */
-export function described(by: ByKind, lineOf: ReadonlyMap<string, string>, waiting: Waiting[]): Described {
-  const ref = (id: string | undefined) => (id === undefined ? undefined : (lineOf.get(id) ?? id));
+/** The last telling of each device about a bed, vessel or can, by the id of the thing; the one that made it is not among them. */
+export type Tellings = ReadonlyMap<string, readonly { readonly id: string; readonly device: string }[]>;
+
+interface Around {
+  readonly lineOf: ReadonlyMap<string, string>;
+  readonly answers: Answers;
+  readonly waiting: Waiting[];
+  readonly questions: Question[];
+}
+
+/** Field by field over the acts in order; a description of a thing that is not here waits, and two that clash are asked about. */
+export function described(by: ByKind, around: Around): Described {
+  const ref = (id: string | undefined) => (id === undefined ? undefined : (around.lineOf.get(id) ?? id));
   let facts: PlotFacts = {};
   for (const { body } of by('plot.described')) facts = { ...facts, ...told(body) };
-  const beds = by('bed.described').map(({ id, body }) => ({ id, body, thing: ref(body.bed) }));
-  const vessels = by('vessel.described').map(({ id, body }) => ({ id, body, thing: ref(body.vessel) }));
-  const cans = by('can.described').map(({ id, body }) => ({ id, body, thing: ref(body.can) }));
+  const tellings = new Map<string, readonly { readonly id: string; readonly device: string }[]>();
+  const of = <F extends object>(
+    acts: readonly ThingAct[],
+    own: (body: ThingAct['body']) => { readonly thing: string | undefined; readonly rest: F },
+  ) => {
+    const list = acts.map(({ id, device, body, entry }): Telling<F> => {
+      const { thing, rest } = own(body);
+      return { id, shown: entry.id, device, thing: ref(thing), over: body.over ?? [], fields: told(rest) };
+    });
+    return things(list, around, tellings);
+  };
   return {
     facts,
-    beds: things(beds, waiting, ({ bed: _, ...rest }) => rest),
-    vessels: things(vessels, waiting, ({ vessel: _, ...rest }) => rest),
-    cans: things(cans, waiting, ({ can: _, ...rest }) => rest),
+    beds: of(by('bed.described'), (body) => {
+      const { bed, over: _, ...rest } = body as Body<'bed.described'>;
+      return { thing: bed, rest };
+    }),
+    vessels: of(by('vessel.described'), (body) => {
+      const { vessel, over: _, ...rest } = body as Body<'vessel.described'>;
+      return { thing: vessel, rest };
+    }),
+    cans: of(by('can.described'), (body) => {
+      const { can, over: _, ...rest } = body as Body<'can.described'>;
+      return { thing: can, rest };
+    }),
+    tellings,
   };
 }
 
-interface Telling<B> {
-  readonly id: string;
-  readonly thing: string | undefined;
-  readonly body: B;
-}
+type ThingAct = ActOf<'bed.described'> | ActOf<'vessel.described'> | ActOf<'can.described'>;
 
 /** First tellings make the things; later ones are laid over them in order, also where they are dated earlier. */
-function things<B extends object, F extends object>(
-  tellings: readonly Telling<B>[],
-  waiting: Waiting[],
-  own: (body: B) => F,
+function things<F extends object>(
+  list: readonly Telling<F>[],
+  { answers, waiting, questions }: Around,
+  tellings: Map<string, readonly { readonly id: string; readonly device: string }[]>,
 ): ReadonlyMap<string, F & { readonly id: string }> {
   const made = new Map<string, F & { readonly id: string }>();
-  for (const { id, thing, body } of tellings) if (thing === undefined) made.set(id, { ...told(own(body)), id });
-  for (const { id, thing, body } of tellings) {
+  const later = new Map<string, Telling<F>[]>();
+  for (const { id, thing, fields } of list) if (thing === undefined) made.set(id, { ...fields, id });
+  for (const telling of list) {
+    const { id, thing } = telling;
     if (thing === undefined) continue;
+    if (!made.has(thing)) waiting.push({ id, why: 'thing-not-here', of: thing });
+    else {
+      const own = later.get(thing);
+      if (own === undefined) later.set(thing, [telling]);
+      else own.push(telling);
+    }
+  }
+  for (const [thing, own] of later) {
     const before = made.get(thing);
-    if (before === undefined) waiting.push({ id, why: 'thing-not-here', of: thing });
-    else made.set(thing, { ...before, ...told(own(body)) });
+    if (before !== undefined) made.set(thing, { ...before, ...laidOver(thing, own, answers, questions), id: thing });
+    tellings.set(
+      thing,
+      [...lastByDevice(own).values()].map(({ id, device }) => ({ id, device })),
+    );
   }
   return made;
 }

@@ -120,6 +120,12 @@ const THINGS = {
   can: { kind: 'can.described', ref: 'can' },
 } as const satisfies Readonly<Record<string, { kind: ThingKind; ref: string | undefined }>>;
 
+/** Tellings of a thing by other devices that are shown here: what is told of it on this device is told over them. */
+export function toldOver(plot: Plot, thing: string, device: string): { readonly over?: string[] } {
+  const others = (plot.tellings.get(thing) ?? []).filter((one) => one.device !== device);
+  return others.length === 0 ? {} : { over: others.slice(-60).map(({ id }) => id) };
+}
+
 /** Reads the form of a thing, new or known; `act` is undefined where nothing was changed. */
 export function readThing(
   form: keyof typeof THINGS,

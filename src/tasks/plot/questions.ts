@@ -9,8 +9,8 @@ import type { Body, Kind } from '#journal/kinds/index.ts';
 import type { Question } from '#journal/question.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { questionSentences, questionWords as words } from '#words/en/questions.ts';
-import { sayEntry } from './record.ts';
-import { nameOf } from './record-names.ts';
+import { fieldLabel, sayEntry } from './record.ts';
+import { nameOf, valuesSaid } from './record-names.ts';
 
 /** One answer that may be given: its words, and the ids that then stand. */
 export interface AnswerOffer {
@@ -42,19 +42,36 @@ export function openQuestions(plot: Plot, entries: readonly Kept[]): readonly Op
   for (const kept of entries) if (asked.has(kept.id) && !isSealed(kept)) byId.set(kept.id, kept);
   return plot.questions.map((question) => {
     const about = question.about.flatMap((id) => byId.get(id) ?? []);
-    const { bed } = question.values;
-    const values = typeof bed === 'string' ? { ...question.values, bed: nameOf(bed, plot) } : question.values;
+    const { bed, thing } = question.values;
+    const values = {
+      ...question.values,
+      ...(typeof bed === 'string' && { bed: nameOf(bed, plot) }),
+      ...(typeof thing === 'string' && { thing: nameOf(thing, plot) }),
+    };
     return {
       key: question.key,
       sentence: questionSentences[question.kind](values),
       about: about.map((entry) => ({ id: entry.id, on: entry.on, by: entry.by, sentence: sayEntry(entry, plot) })),
-      offers: offersOf(question, about),
+      offers: offersOf(question, about, plot),
       disagrees: question.answers.length > 1,
     };
   });
 }
 
-function offersOf({ kind, about, values }: Question, entries: readonly Entry[]): readonly AnswerOffer[] {
+/** What a telling says of the field in question, as typed. */
+function tellingSaid({ values }: Question, entry: Entry | undefined, plot: Plot): string {
+  const said = entry && valuesSaid(newestBody(entry), plot)[String(values.field)];
+  return said === undefined ? '' : words.telling(fieldLabel(String(values.field)), said, values.count !== 1);
+}
+
+function offersOf(question: Question, entries: readonly Entry[], plot: Plot): readonly AnswerOffer[] {
+  const { kind, about, values } = question;
+  if (kind === 'two-descriptions') {
+    return entries.map((entry) => ({
+      text: words.takeTelling(tellingSaid(question, entry, plot), entry.by),
+      stands: [entry.id],
+    }));
+  }
   if (kind === 'amount-differs') {
     const keep = { text: words.keepFigure(values), stands: about };
     const [of] = entries;

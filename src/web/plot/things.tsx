@@ -2,7 +2,7 @@
 // list and stays in the record.
 
 import { For } from 'solid-js';
-import { countriesOf, type factForms, factForms as forms, readThing } from '#tasks/plot/facts.ts';
+import { countriesOf, type factForms, factForms as forms, readThing, toldOver } from '#tasks/plot/facts.ts';
 import { typedForm } from '#tasks/plot/form.ts';
 import { fieldNames, plotWords as words } from '#words/en/plot.ts';
 import { useRecord } from '../app/context.tsx';
@@ -77,14 +77,16 @@ export function useThing(form: ThingForm, known: () => { readonly id: string } |
     const read = readThing(form, typed, { known: known(), countries, now: record.now() });
     if (!read.ok) return read;
     const { act } = read;
-    return { ok: true as const, write: act && (() => record.act(act.kind, act.body)) };
+    const id = known()?.id;
+    const over = id === undefined ? {} : toldOver(record.plot(), id, record.device);
+    return { ok: true as const, write: act && (() => record.act(act.kind, { ...act.body, ...over })) };
   };
 }
 
 function Gone(props: { readonly form: ThingForm; readonly id: string }) {
   const record = useRecord();
   const write = () => {
-    const gone = { gone: true } as const;
+    const gone = { gone: true as const, ...toldOver(record.plot(), props.id, record.device) };
     if (props.form === 'bed') return record.act('bed.described', { bed: props.id, ...gone });
     if (props.form === 'vessel') return record.act('vessel.described', { vessel: props.id, ...gone });
     return record.act('can.described', { can: props.id, ...gone });

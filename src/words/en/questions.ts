@@ -21,6 +21,8 @@ export const questionSentences = {
       v.readValue === undefined ? 'Read again, that is no amount.' : `Read again, that is ${ofAmount(v, v.readValue)}.`;
     return `You entered “${v.typed}”, and ${ofAmount(v, v.keptValue)} is kept beside it. ${read} Until you answer, ${ofAmount(v, v.keptValue)} counts.`;
   },
+  'two-descriptions': (v: Values) =>
+    `Two devices described ${v.thing} differently, and neither saw the other’s. Until you answer, the later one counts.`,
   'twin-feeds': (v: Values) =>
     `Twin entries: two devices fed bed ${v.bed} within a day, ${withUnit(num(v.oneL), 'L')} and ${withUnit(num(v.otherL), 'L')}. Was it one act told twice? Until this is answered the smaller one counts perhaps.`,
   'same-peg': (v: Values) =>
@@ -42,6 +44,8 @@ export const questionWords = {
   thisVersion: (by: string) => `Take the one by ${by}`,
   original: 'Leave the first entry',
   letStand: 'Let it stand',
+  telling: (field: string, value: string, more: boolean) => `${field}: ${value}${more ? ' and more' : ''}`,
+  takeTelling: (telling: string, by: string) => `Take the one by ${by}, ${telling}`,
   keepFigure: (v: Values) => (v.more === 0 ? `Keep ${ofAmount(v, v.keptValue)}` : 'Keep the figures of this entry'),
   takeTyped: (v: Values) =>
     v.more === 0 ? `Take ${ofAmount(v, v.readValue)}, as entered` : 'Take all amounts of this entry as entered',
