@@ -35,19 +35,22 @@ export async function openBrowserStore(name = NAME, version = STORE_VERSION): Pr
 
 /** Opens the store of some places, or says why there is none. */
 export async function openStore(given: () => Places): Promise<Opened> {
-  let stopped: 'outdated' | 'closed' | undefined;
+  let stopped: Stopped;
+  let whenStopped: () => void = () => {};
   let giveUp: (opened: Opened) => void = () => {};
   const blocked = new Promise<Opened>((resolve) => {
     giveUp = resolve;
   });
   const hearing = {
     blocked: () => giveUp({ ok: false, why: 'blocked' }),
-    givingWay: () => {
-      // What is kept is kept, and this tab must be loaded anew.
-      stopped = 'outdated';
+    givingWay: (to: 'newer' | 'deletion') => {
+      // To a newer program: what is kept is kept, and this tab must be loaded anew.
+      stopped = to === 'newer' ? 'outdated' : 'deleted';
+      whenStopped();
     },
     terminated: () => {
       stopped ??= 'closed';
+      whenStopped();
     },
   };
   // Inside a promise: where nothing may be kept, some browsers throw before there is a request.
@@ -58,7 +61,14 @@ export async function openStore(given: () => Places): Promise<Opened> {
   const opened = opening.then(
     ({ places, open }): Opened => ({
       ok: true,
-      store: storeOn(places, { ...open, stopped: () => stopped, stop: (why) => (stopped ??= why) }),
+      store: storeOn(places, {
+        ...open,
+        stopped: () => stopped,
+        stop: (why) => (stopped ??= why),
+        whenStopped: (then) => {
+          whenStopped = then;
+        },
+      }),
     }),
     (cause): Opened => {
       const { why } = failureOf(cause);
@@ -73,25 +83,33 @@ export async function openStore(given: () => Places): Promise<Opened> {
   return first;
 }
 
-type Stopped = 'outdated' | 'closed' | undefined;
+type Stopped = 'outdated' | 'closed' | 'deleted' | undefined;
+const STOPPED: Readonly<Record<NonNullable<Stopped>, string>> = {
+  outdated: 'a newer program has the store',
+  closed: 'the store was closed',
+  deleted: 'the store was deleted while it was open',
+};
 
 interface Handles extends OpenPlaces {
   readonly stopped: () => Stopped;
   readonly stop: (why: 'closed') => void;
+  /** Called once the store can do nothing more, whoever stopped it. */
+  readonly whenStopped: (then: () => void) => void;
 }
 
-function storeOn(places: Places, { db, copy: second, equal, stopped, stop }: Handles): Store {
+function storeOn(places: Places, { db, copy: second, equal, stopped, stop, whenStopped }: Handles): Store {
   let copy = second;
-  const channel = new BroadcastChannel(`${places.name}:kept`);
+  const channel = channelOf(`${places.name}:kept`);
   const watchers = new Set<() => void>();
   const tell = () => {
     for (const changed of watchers) changed();
   };
-  channel.onmessage = tell;
+  if (channel !== undefined) channel.onmessage = tell;
+  // Whoever asks what is new is answered with the reason.
+  whenStopped(tell);
   const guarded = async <T>(work: () => Promise<T>): Promise<T> => {
     const why = stopped();
-    if (why !== undefined)
-      throw new StoreFailure(why, why === 'closed' ? 'the store was closed' : 'a newer program has the store');
+    if (why !== undefined) throw new StoreFailure(why, STOPPED[why]);
     try {
       return await work();
     } catch (cause) {
@@ -156,9 +174,10 @@ function storeOn(places: Places, { db, copy: second, equal, stopped, stop }: Han
   };
   const heard = () => {
     tell();
-    channel.postMessage('kept');
+    channel?.postMessage('kept');
   };
   return {
+    hearsTabs: channel !== undefined,
     async append(entries) {
       const added = await write(RECORD, (tx, drawn) => addFresh(tx, entries, drawn));
       if (added > 0) heard();
@@ -207,7 +226,7 @@ function storeOn(places: Places, { db, copy: second, equal, stopped, stop }: Han
     close() {
       stop('closed');
       watchers.clear();
-      channel.close();
+      channel?.close();
       db.close();
       copy?.close();
     },
@@ -215,3 +234,13 @@ function storeOn(places: Places, { db, copy: second, equal, stopped, stop }: Han
 }
 
 const plain = ({ id, type, bytes }: PhotoRow): Photo => ({ id, type, bytes });
+
+/** The way on which tabs hear of each other; undefined where this browser has none or refuses it. */
+function channelOf(name: string): BroadcastChannel | undefined {
+  try {
+    return new BroadcastChannel(name);
+  } catch {
+    // Without it the store keeps everything; `hearsTabs` says what is missing.
+    return undefined;
+  }
+}

@@ -32,6 +32,8 @@ export function memoryStore(): Store {
     if (fresh.length > 0) tell();
   };
   return {
+    // No tab sees another's memory, so none has anything to hear of.
+    hearsTabs: true,
     append,
     async all() {
       ready();

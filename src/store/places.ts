@@ -35,7 +35,7 @@ export interface Places {
 /** The handles of an opening: who hears that another tab blocks it, takes it over, or that the browser closed it. */
 export interface Hearing {
   readonly blocked: () => void;
-  readonly givingWay: () => void;
+  readonly givingWay: (to: 'newer' | 'deletion') => void;
   readonly terminated: () => void;
 }
 

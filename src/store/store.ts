@@ -19,6 +19,8 @@ export interface Since {
 }
 
 export interface Store {
+  /** Whether a tab hears of what another tab keeps. */
+  readonly hearsTabs: boolean;
   /**
    * Keeps entries, all or none. Resolves only once they would outlive a crash. The same entry again is nothing new.
    * @throws StoreFailure; nothing was kept then
@@ -71,9 +73,19 @@ export interface TakingIn {
  * Why a store could not do something.
  * full: no room left · refused: this browser keeps nothing here (a private window, storage switched off) · blocked: another
  * tab with an older program holds the store · outdated: another tab has a newer program, reload · different: an id is kept
- * with another content · unreadable: not an entry · closed: the store was closed · broken: anything else; see `cause`
+ * with another content · unreadable: not an entry · closed: the store was closed · deleted: the database was deleted while it was
+ * open · broken: anything else; see `cause`
  */
-export type Why = 'full' | 'refused' | 'blocked' | 'outdated' | 'different' | 'unreadable' | 'closed' | 'broken';
+export type Why =
+  | 'full'
+  | 'refused'
+  | 'blocked'
+  | 'outdated'
+  | 'different'
+  | 'unreadable'
+  | 'closed'
+  | 'deleted'
+  | 'broken';
 
 /** A store's failure; what had been acknowledged before stays kept. */
 export class StoreFailure extends Error {

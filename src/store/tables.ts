@@ -36,8 +36,8 @@ export interface Opening {
   readonly version: number;
   /** Another tab has the database with an older program and does not give way. */
   readonly blocked?: () => void;
-  /** A newer program wants the database; it is closed after this. */
-  readonly givingWay?: () => void;
+  /** A newer program wants the database, or it is to be deleted; it is closed after this. */
+  readonly givingWay?: (to: 'newer' | 'deletion') => void;
   /** The browser closed the database by itself. */
   readonly terminated?: () => void;
 }
@@ -53,8 +53,8 @@ export async function openTables(opening: Opening): Promise<Database> {
   request.addEventListener('blocked', () => opening.blocked?.());
   const db = await opened;
   db.addEventListener('close', () => opening.terminated?.());
-  db.addEventListener('versionchange', () => {
-    opening.givingWay?.();
+  db.addEventListener('versionchange', ({ newVersion }) => {
+    opening.givingWay?.(newVersion === null ? 'deletion' : 'newer');
     db.close();
   });
   return db;

@@ -136,6 +136,7 @@ const storeTest = {
     };
   },
   places: (store: string): 1 | 2 => (stores.get(store) as Store).places(),
+  hearsTabs: (store: string): boolean => (stores.get(store) as Store).hearsTabs,
   /** Resolves with what the store holds once it tells of a change. */
   heard: (store: string): Promise<readonly string[]> =>
     new Promise((resolve) => {

@@ -200,6 +200,27 @@ test.describe('where nothing can be kept', () => {
     expect(await page.evaluate(() => storeTest.names('s'))).toEqual([]);
   });
 
+  test('a database deleted while it is open is told as deleted, at once and at each further act', async ({
+    context,
+  }) => {
+    const [mine, other] = [await ready(await context.newPage()), await ready(await context.newPage())];
+    await mine.evaluate(() => storeTest.open('s'));
+    await mine.evaluate(() => storeTest.keep('s', 'leaves'));
+    const heard = mine.evaluate(() => storeTest.heard('s').catch((failure) => failure.why));
+    await other.evaluate(() => storeTest.lose('s'));
+    expect(await heard).toBe('deleted');
+    expect(await mine.evaluate(() => storeTest.keep('s', 'more'))).toBe('deleted');
+  });
+
+  test('a browser where no tab hears of another keeps everything, and says that it does not hear', async ({ page }) => {
+    await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'BroadcastChannel'));
+    await ready(page);
+    expect(await page.evaluate(() => storeTest.open('s'))).toBe('open');
+    expect(await page.evaluate(() => storeTest.hearsTabs('s'))).toBe(false);
+    expect(await page.evaluate(() => storeTest.keep('s', 'leaves'))).toBe('kept');
+    expect(await page.evaluate(() => storeTest.names('s'))).toEqual(['leaves']);
+  });
+
   test('a browser without a store is told as refusing', async ({ page }) => {
     await page.addInitScript(() => Object.defineProperty(globalThis, 'indexedDB', { value: undefined }));
     await ready(page);

@@ -335,5 +335,7 @@ export const failures = {
   different: 'Not kept: an entry with that id stands here with another content.',
   unreadable: 'Not kept: it could not be read back.',
   closed: 'Not kept: the record was closed. Load the page again; what was typed stays.',
+  deleted:
+    'Not kept: the record was deleted from this browser while this page was open. This page still shows it: make a file now.',
   broken: 'Not kept: the browser failed to write. Try again; what was typed stays.',
 } as const;
