@@ -1,18 +1,36 @@
 // Opens the record a device shows: its own, in the browser's database, or the demo garden in memory.
 
 import { openBrowserStore } from '#store/browser.ts';
-import type { Store } from '#store/store.ts';
+import { type Store, StoreFailure } from '#store/store.ts';
 import { createRecord, freshId, type Record } from './record.ts';
 import { keptTries } from './tries.ts';
+import { hearFailure, NotOpened, part } from './trouble.ts';
 
-/** The own record of this device; the first opening gives the device and its plot their ids. */
+/**
+ * The own record of this device; the first opening gives the device and its plot their ids.
+ * @throws NotOpened
+ */
 export async function openOwn(): Promise<Record> {
   // Fetched while the store is read; an empty record does not wait for it.
-  const folding = import('#journal/fold.ts');
+  const folding = part(() => import('#journal/fold.ts'));
   folding.catch(() => undefined);
-  const opened = await openBrowserStore();
-  if (!opened.ok) throw new Error(`the record could not be opened: ${opened.why}`, { cause: opened });
-  const { store } = opened;
+  const store = await openStore();
+  try {
+    return await recordIn(store, folding);
+  } catch (cause) {
+    throw new NotOpened(cause, store);
+  }
+}
+
+async function openStore(): Promise<Store> {
+  const opened = await openBrowserStore().catch((cause: unknown) => {
+    throw new NotOpened(cause);
+  });
+  if (opened.ok) return opened.store;
+  throw new NotOpened(new StoreFailure(opened.why, `the store does not open: ${opened.why}`, { cause: opened.cause }));
+}
+
+async function recordIn(store: Store, folding: Promise<typeof import('#journal/fold.ts')>): Promise<Record> {
   const device = await made(store, 'device');
   const plotId = await made(store, 'plot');
   const { entries, cursor: read } = await store.since(0);
@@ -37,7 +55,7 @@ export async function openOwn(): Promise<Record> {
         cursor = since.cursor;
         record.hear(since.entries);
       })
-      .catch(() => undefined);
+      .catch(hearFailure);
   });
   // Asks the browser not to wipe the record when room gets short; the record's sheet shows the answer.
   if (navigator.storage?.persist) navigator.storage.persist().catch(() => undefined);

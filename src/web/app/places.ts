@@ -6,6 +6,9 @@ export const DEMO_DAY = 'tilthwright.demo-day';
 /** Local storage: tag of the keyholder who signs on this device. */
 export const KEYHOLDER = 'tilthwright.keyholder';
 
+/** Local storage: present once it was said that tabs do not hear of each other, and that note was hidden. */
+export const TABS_UNHEARD = 'tilthwright.tabs-unheard';
+
 /** Local storage: 'day' or 'night' once the paper was chosen. */
 export const PAPER = 'tilthwright.paper';
 

@@ -10,7 +10,8 @@ import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useRecord } from './context.tsx';
 import { factsKept } from './device.ts';
 import { FileBeforeUpdate } from './file-before-update.tsx';
-import { newerVersion, takeNewer } from './offline.ts';
+import { NewerVersion } from './newer-version.tsx';
+import { TabsUnheard } from './tabs-unheard.tsx';
 import { TakeBack } from './take-back.tsx';
 
 export interface SheetProps {
@@ -47,13 +48,10 @@ export function Sheet(props: SheetProps) {
           {app.draftsUnkept}
         </p>
       </Show>
-      <Show when={newerVersion()}>
-        <p class="note">{app.newer}</p>
+      <TabsUnheard />
+      <NewerVersion>
         <FileBeforeUpdate />
-        <button type="button" class="block" id="take-newer" onClick={takeNewer}>
-          {app.takeNewer}
-        </button>
-      </Show>
+      </NewerVersion>
       <div class="paper-only">
         <MadeWith />
       </div>
