@@ -1,6 +1,7 @@
 // The page tests: the real server with the built page, in the real browser that scripts/programs.mjs finds.
 // Every run takes a free port of its own, so that two runs on one machine never meet.
 
+import './scripts/node-version.mjs';
 import { createServer } from 'node:net';
 import { defineConfig, devices } from '@playwright/test';
 import { findChromium } from './scripts/programs.mjs';

@@ -1,6 +1,7 @@
 // The page: src/web is its root, dist/web the built result that the server gives out.
 // Nothing is inlined and no polyfill is added, so that the strict content policy of src/server holds.
 
+import './scripts/node-version.mjs';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';

@@ -1,6 +1,7 @@
 // Every test that needs no browser: beside its file in src, or in test/. The page tests of test/screens have
 // their own runner. A test marked "only" stops the run; nothing is passed over in silence.
 
+import './scripts/node-version.mjs';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({

@@ -1,6 +1,7 @@
 // npm run bench: the speed of the engine and of the page, with the machine it was measured on. What cannot be
 // measured is said, and ends the run with exit code 1.
 
+import '../scripts/node-version.mjs';
 import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -4,6 +4,7 @@
 // always the packages of the lock file and the generated tables; `web` the built page; `chromium`, `units` and
 // `pdftotext` the outside programs of the checks. Plain Node, no dependencies: it runs before anything is installed.
 
+import './node-version.mjs';
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
@@ -13,7 +14,6 @@ import { ensureProgram, findChromium, findPdftotext, findUnits } from './program
 import { giveUp, say } from './say.mjs';
 import { digestOf, holds, write } from './stamp.mjs';
 
-const LEAST_NODE = [20, 19];
 const KNOWN = ['web', 'chromium', 'units', 'pdftotext'];
 
 process.chdir(path.join(path.dirname(fileURLToPath(import.meta.url)), '..'));
@@ -21,7 +21,6 @@ const wanted = process.argv.slice(2);
 const strange = wanted.filter((word) => !KNOWN.includes(word));
 if (strange.length > 0) giveUp(`ensure: ${strange.join(', ')} is not known; known are ${KNOWN.join(', ')}.`);
 
-refuseOldNode();
 installPackages();
 makeTables();
 if (wanted.includes('web')) buildWeb();
@@ -52,13 +51,6 @@ if (wanted.includes('pdftotext')) {
     variable: 'PDFTOTEXT_PATH',
     why: 'the text of the prints is read back from their PDF',
   });
-}
-
-function refuseOldNode() {
-  const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
-  const [leastMajor = 0, leastMinor = 0] = LEAST_NODE;
-  if (major > leastMajor || (major === leastMajor && minor >= leastMinor)) return;
-  giveUp(`Node ${process.versions.node} is too old for Tilthwright; it needs Node ${LEAST_NODE.join('.')} or newer.`);
 }
 
 /** `npm ci` when the lock file, the Node version or the platform differ from what the stamp was made for. */

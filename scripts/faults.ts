@@ -2,6 +2,7 @@
 //   npm run faults -- [NAME…] [--scale SHARE]
 // With a scale below 1 a share of each piece is tried and nothing is written. Exit code 1 when anything failed.
 
+import './node-version.mjs';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -1,6 +1,7 @@
 // Writes docs/rules.md from the rules of the engine, their sentences and their examples; with --check it writes
 // nothing and fails when the file is not what it would write. The page is made in test/rules/report.ts.
 
+import './node-version.mjs';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -3,6 +3,7 @@
 // with all they import statically, and the record that is opened at once; each file gzipped as a server would send it.
 //   node scripts/size.mjs [--json]     exit 1 above the limit
 
+import './node-version.mjs';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';

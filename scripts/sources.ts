@@ -2,6 +2,7 @@
 // from what was, taken from memory or from common practice; then every source with where it stands. Only counts; the
 // figures themselves stay in the tables. Next: test/house/sources.test.ts holds the page to the tables.
 
+import './node-version.mjs';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -3,6 +3,7 @@
 // Plain Node with csv-parse, so that it runs before anything is built and from any folder.
 // Next: src/engine/tables/index.ts decodes what this writes; scripts/foods.mjs makes food-figures.csv.
 
+import './node-version.mjs';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -7,6 +7,7 @@
 //   node scripts/test.mjs unit     the tests without a page
 //   node scripts/test.mjs pages    the page tests
 
+import './node-version.mjs';
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';

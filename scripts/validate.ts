@@ -2,6 +2,7 @@
 // and fails when the file is not what it would write. It fails, too, when a row outside its band has no reason.
 // The work is done in test/validation; this prints.
 
+import './node-version.mjs';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

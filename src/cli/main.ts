@@ -1,6 +1,7 @@
 // The command line: npm run -s tilthwright -- WORD [FILE|-] [--json] [--why]
 // This file only ties a run to the real process; what a run does stands in run.ts.
 
+import '#node-version';
 import { sayOwnFault } from '#words/en/command.ts';
 import { run } from './run.ts';
 import { visibleJson } from './visible.ts';

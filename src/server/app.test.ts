@@ -1,16 +1,25 @@
-// The server over a small built page of its own, asked without a network port; and its choice of port.
+// The server over a small built page of its own, asked without a network port.
 
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp, isPagePath } from './app.ts';
-import { listenNear, readPort } from './listen.ts';
+import { readPort } from './listen.ts';
 
 let folder: string;
 let app: FastifyInstance;
+
+/** On every answer, whatever it says. */
+const PROTECTED = {
+  'content-security-policy': expect.stringContaining("default-src '"),
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'permissions-policy': expect.stringContaining('camera=()'),
+  'referrer-policy': 'no-referrer',
+  'x-content-type-options': 'nosniff',
+};
 
 beforeAll(async () => {
   folder = mkdtempSync(path.join(tmpdir(), 'page-'));
@@ -47,8 +56,11 @@ describe('the server', () => {
     expect(reply.body).not.toContain('<title>');
   });
 
-  it('answers 404 to anything but reading', async () => {
-    expect((await app.inject({ method: 'POST', url: '/', payload: {} })).statusCode).toBe(404);
+  it.each(['POST', 'PUT', 'DELETE', 'OPTIONS', 'PATCH'] as const)('answers 405 to %s, anywhere', async (method) => {
+    for (const url of ['/', '/assets/a-1.js', '/gone.css']) {
+      const reply = await app.inject({ method, url });
+      expect([reply.statusCode, reply.headers.allow]).toEqual([405, 'GET, HEAD']);
+    }
   });
 
   it.each(['/../kept-back.txt', '/%2e%2e/kept-back.txt', '/assets/..%2f..%2fkept-back.txt', '/..%5ckept-back.txt'])(
@@ -76,6 +88,37 @@ describe('the server', () => {
     expect(headers['strict-transport-security']).toBeUndefined();
     expect(headers['x-content-type-options']).toBe('nosniff');
   });
+
+  it.each([
+    ['the page', 200, { url: '/' }],
+    ['a file', 200, { url: '/assets/a-1.js' }],
+    ['what is not there', 404, { url: '/gone.css' }],
+    ['what is not read', 405, { url: '/', method: 'POST' as const, payload: '{' }],
+    ['an address that is none', 400, { url: '/%' }],
+    ['an address out of the folder', 404, { url: '/../../kept-back.txt' }],
+  ])('bears the same protection on %s, %i', async (_, status, asked) => {
+    const reply = await app.inject(asked);
+    expect(reply.statusCode).toBe(status);
+    expect(reply.headers).toMatchObject(PROTECTED);
+    if (status >= 400) expect(reply.headers).toMatchObject({ 'cache-control': 'no-store' });
+  });
+
+  it('bears it on its own fault too, and tells nothing of the fault', async () => {
+    const faulty = await createApp(path.join(folder, 'web'));
+    faulty.get('/fault', () => {
+      throw new Error('a secret of the machine');
+    });
+    const reply = await faulty.inject('/fault');
+    expect([reply.statusCode, reply.body]).toEqual([500, 'The server failed to answer.\n']);
+    expect(reply.headers).toMatchObject(PROTECTED);
+    await faulty.close();
+  });
+
+  it('lets the page keep the screen awake and lets it use no camera, place or microphone', async () => {
+    const allowed = String((await app.inject('/')).headers['permissions-policy']);
+    expect(allowed).toMatch(/\bcamera=\(\).*\bgeolocation=\(\).*\bmicrophone=\(\)/);
+    expect(allowed).not.toContain('screen-wake-lock');
+  });
 });
 
 describe('a page path', () => {
@@ -101,32 +144,4 @@ describe('the port', () => {
   ])('%o is read as %o', (text, port) => {
     expect(readPort(text)).toBe(port);
   });
-
-  it('is the next one when the wished one is taken', async () => {
-    const other = await occupied();
-    const bound = other.address();
-    const taken = bound && typeof bound === 'object' ? bound.port : 0;
-    const second = await createApp(path.join(folder, 'web'));
-    try {
-      const address = await listenNear(second, { host: '127.0.0.1', port: taken });
-      expect(Number(new URL(address).port)).toBeGreaterThan(taken);
-      expect((await fetch(address)).status).toBe(200);
-    } finally {
-      await second.close();
-      other.close();
-    }
-  });
-
-  it('is refused with the reason when the host is not of this machine', async () => {
-    const second = await createApp(path.join(folder, 'web'));
-    await expect(listenNear(second, { host: '203.0.113.7', port: 4180 })).rejects.toThrow();
-    await second.close();
-  });
 });
-
-function occupied(): Promise<Server> {
-  return new Promise((resolve) => {
-    const server = createServer();
-    server.listen(0, '127.0.0.1', () => resolve(server));
-  });
-}
