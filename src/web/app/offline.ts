@@ -12,7 +12,7 @@ export const newerVersion = waiting;
 export function startOffline(): void {
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker
-    .register('/sw.js')
+    .register('/sw.js', { updateViaCache: 'none' })
     .then((registration) => {
       const seen = () => {
         if (registration.waiting && navigator.serviceWorker.controller) setWaiting(registration.waiting);
