@@ -11,12 +11,13 @@ const INPUTS = 100_000;
 /** Forecasts that are asked as the command line asks them, with all that looks teach. */
 const WHOLE_FORECASTS = 200;
 const SLOWEST = 10;
-const KINDS: Readonly<Record<Fault['kind'], string>> = {
-  throws: 'throws',
-  figure: 'figures that are no finite number or out of order',
-  message: 'refusals without field, value or allowed range',
-  written: 'hidden signs, holes or broken JSON written',
-  work: 'inputs whose work passed its bound',
+/** What is counted: its short name, and what it is. */
+const KINDS: Readonly<Record<Fault['kind'], readonly [string, string]>> = {
+  throws: ['throws', 'nothing answered, a fault of ours'],
+  figure: ['figures', 'no finite number, or a band out of order'],
+  message: ['refusals', 'without field, value or allowed range'],
+  written: ['written', 'a hidden sign, a hole in a sentence, or broken JSON'],
+  work: ['work', 'more looks, draws or steps than the bound'],
 };
 
 export async function run({ scale }: Options): Promise<Found> {
@@ -25,11 +26,22 @@ export async function run({ scale }: Options): Promise<Found> {
   for (const word of words) all.push(await attack({ word, from: 0, to: count, quick: true }));
   const whole = Math.ceil(WHOLE_FORECASTS * scale);
   all.push(await attack({ word: 'sour', from: count, to: count + whole, quick: false }));
+  return foundIn(all);
+}
+
+/** What the attacks on all words come to. */
+export function foundIn(all: readonly Attacked[]): Found {
   const faults = all.flatMap((one) => one.faults.map((fault) => ({ ...fault, word: one.word })));
   const slowest = all.flatMap((one) => one.slowest).sort((a, b) => b.cpuMs - a.cpuMs);
   return {
     title: 'Hostile inputs on the command line',
-    lines: [...all.map(lineOf), ...boundLines(all)],
+    lines: [
+      `Counted for each word: ${Object.values(KINDS)
+        .map(([name, what]) => `${name} (${what})`)
+        .join('; ')}.`,
+      ...all.map(lineOf),
+      ...boundLines(all),
+    ],
     failed: faults.length,
     aside: [
       'The slowest ten, by processor time:',
@@ -42,7 +54,7 @@ export async function run({ scale }: Options): Promise<Found> {
 function lineOf({ word, quick, inputs, answered, refused, faults }: Attacked): string {
   const asked = word === 'sour' ? (quick ? 'sour, with few draws' : 'sour, whole') : word;
   const counts = Object.entries(KINDS).map(
-    ([kind, text]) => `${faults.filter((one) => one.kind === kind).length} ${text}`,
+    ([kind, [name]]) => `${name} ${faults.filter((one) => one.kind === kind).length}`,
   );
   return `${asked}: ${figure(inputs)} inputs, ${figure(answered)} answered, ${figure(refused)} refused; ${counts.join(', ')}.`;
 }
