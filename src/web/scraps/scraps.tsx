@@ -11,6 +11,7 @@ import { withUnit } from '#words/figures.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
+import { More, paged } from '../parts/paged.tsx';
 import '../styles/weigh-in.css';
 import '../styles/scraps.css';
 import { BeansRead } from './beans.tsx';
@@ -18,32 +19,19 @@ import { Becomes } from './becomes.tsx';
 import { SlipPart } from './slip-part.tsx';
 import { WeighLot } from './weigh-lot.tsx';
 
+/** Lots of one place drawn at first. */
+const LOTS = 30;
 const ORDER = ['liquid', 'set-aside', 'compost-only', 'out'] as const;
 
 export function ScrapsScreen() {
   const record = useRecord();
   const view = createMemo(() => stockView({ plot: record.plot(), today: record.today() }));
-  const ids = (place: LotView['goes']) =>
-    view()
-      .lots.filter((lot) => lot.goes === place)
-      .map(({ id }) => id);
   return (
     <Sheet title={stock.title} here="scraps" number={3}>
       <Show when={view().lots.length > 0} fallback={<p>{stock.empty}</p>}>
         <h2>{stock.list}</h2>
         <For each={ORDER}>
-          {(place) => (
-            <Show when={ids(place).length > 0}>
-              <h3 class="lots-goes">{places[place]}</h3>
-              <ul class="plain lots">
-                <For each={ids(place)}>
-                  {(id) => (
-                    <Show when={view().lots.find((lot) => lot.id === id)}>{(lot) => <LotLine lot={lot()} />}</Show>
-                  )}
-                </For>
-              </ul>
-            </Show>
-          )}
+          {(place) => <Lots place={place} lots={view().lots.filter(({ goes }) => goes === place)} />}
         </For>
         <A class="block go" href="/weigh-in">
           {stock.toPail}
@@ -51,6 +39,20 @@ export function ScrapsScreen() {
       </Show>
       <WeighLot />
     </Sheet>
+  );
+}
+
+/** The lots that may go to one place. */
+function Lots(props: { readonly place: LotView['goes']; readonly lots: readonly LotView[] }) {
+  const lots = paged(() => props.lots, LOTS);
+  return (
+    <Show when={props.lots.length > 0}>
+      <h3 class="lots-goes">{places[props.place]}</h3>
+      <ul class="plain lots">
+        <For each={lots.ids()}>{(id) => <Show when={lots.of(id)}>{(lot) => <LotLine lot={lot()} />}</Show>}</For>
+      </ul>
+      <More of={lots} />
+    </Show>
   );
 }
 

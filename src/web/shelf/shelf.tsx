@@ -14,18 +14,24 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { How } from '../parts/how.tsx';
+import { More, paged } from '../parts/paged.tsx';
 import '../styles/weigh-in.css';
 import '../styles/shelf.css';
 import { BottleGroup } from './bottle-group.tsx';
 import { ventSteps } from './vent-steps.tsx';
 
 const SHEET_NUMBER = 8;
+/** Groups of bottles, and lines of emptied ones, drawn at first. */
+const GROUPS = 12;
+const EMPTIED = 40;
 
 export function ShelfScreen() {
   const record = useRecord();
   const view = createMemo<ShelfView>(() => shelf({ plot: record.plot(), now: record.now() }));
   const [denominator, setDenominator] = createSignal<number>();
   const [refused, setRefused] = createSignal(false);
+  const groups = paged(() => view().bottles, GROUPS);
+  const emptied = paged(() => view().emptied, EMPTIED);
   const sizes = () => view().bottles.map(({ sizeL }) => sizeL);
   const scale = () => {
     const found = denominator();
@@ -51,9 +57,9 @@ export function ShelfScreen() {
             {app.notSaved}
           </p>
         </Show>
-        <For each={view().bottles.map(({ id }) => id)}>
+        <For each={groups.ids()}>
           {(id) => (
-            <Show when={view().bottles.find((one) => one.id === id)}>
+            <Show when={groups.of(id)}>
               {(group) => (
                 <BottleGroup
                   group={group()}
@@ -66,6 +72,7 @@ export function ShelfScreen() {
             </Show>
           )}
         </For>
+        <More of={groups} />
         <CautionList cautions={spoken(bottleCare(record.plot()), profileCautions)} />
         <p class="note drawn">{shelfSheet.drawn}</p>
       </Show>
@@ -73,8 +80,11 @@ export function ShelfScreen() {
         <details class="fold">
           <summary>{shelfSheet.stoodEmpty}</summary>
           <ul class="plain">
-            <For each={view().emptied}>{(one) => <li>{emptiedLine(one, record.today())}</li>}</For>
+            <For each={emptied.ids()}>
+              {(id) => <Show when={emptied.of(id)}>{(one) => <li>{emptiedLine(one(), record.today())}</li>}</Show>}
+            </For>
           </ul>
+          <More of={emptied} />
         </details>
       </Show>
       <div class="shelf-links">

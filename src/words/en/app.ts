@@ -77,6 +77,7 @@ export const app = {
   failedPlainly: 'This page failed. Please reload it. What you saved is not touched.',
   reload: 'Reload this page',
   tryAgain: 'Try again',
+  showMore: (count: number) => `Show ${count} more`,
   opening: 'Opening the record',
   newer: 'A newer version is here. Take it when nothing is half typed.',
   takeNewer: 'Take it now',
