@@ -3,7 +3,7 @@
 
 import type { Entry } from '#journal/entry.ts';
 import { importLines } from '#journal/file-reader.ts';
-import { fold } from '#journal/fold.ts';
+import { fold, folding } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { exportLines } from '#journal/lines.ts';
 import { newId } from '#journal/new-id.ts';
@@ -23,6 +23,14 @@ export interface JournalTimes {
   readonly openFoldMs: number;
   /** Reading a file of as many entries, every one checked. */
   readonly importMs: number;
+  /** One more entry of a kind, where as many stand. */
+  readonly further: readonly FurtherTime[];
+}
+
+export interface FurtherTime {
+  readonly entries: number;
+  readonly kind: Kind;
+  readonly ms: number;
 }
 
 /** Middle of five rounds each. */
@@ -41,7 +49,32 @@ export function journalTimes(): JournalTimes {
       const read = importLines(file, () => undefined);
       return read.ok ? read.fresh.length : 0;
     }),
+    further: [5000, OPENED].flatMap((count) =>
+      FURTHER.map((kind) => ({ entries: count, kind, ms: furtherMs(count, kind) })),
+    ),
   };
+}
+
+/** A kind that touches a batch, a bed with its bottle, a bottle, the stock. */
+const FURTHER: readonly Kind[] = ['peg.looked', 'bed.fed', 'bottle.filled', 'scraps.weighed'];
+
+/** What the last entry of a kind costs, where all before it are folded. */
+function furtherMs(count: number, kind: Kind): number {
+  const entries = seasons(count);
+  const last = entries.findLast((entry) => entry.kind === kind && entry.replaces === undefined);
+  const before = entries.filter((entry) => entry !== last && entry.replaces !== last?.id);
+  if (last === undefined) throw new Error(`the record measured has no ${kind}`);
+  return middle(
+    Array.from({ length: ROUNDS }, () => {
+      const further = folding();
+      // Twice: which ids stand is made when the first entry comes, once for the life of a page.
+      further(before.slice(0, -1));
+      further(before);
+      const begun = performance.now();
+      further([...before, last]);
+      return performance.now() - begun;
+    }),
+  );
 }
 
 function timed(work: () => number): number {

@@ -13,6 +13,7 @@ import { openingTimes } from './journal-page.ts';
 import { ledgerTimes } from './ledger.ts';
 import { stepTimes } from './page.ts';
 import { rateOf } from './rate.ts';
+import { recordPageTimes } from './record-page.ts';
 import { sourTimes } from './sour-page.ts';
 import { SLOWED, touchTimes } from './touch.ts';
 import { pieces } from './work.ts';
@@ -103,9 +104,26 @@ await part('The record, middle of five', async () => {
   return [
     `  fold of ${whole(journal.foldedEntries)} entries: ${whole(journal.foldMs)} ms, ${whole(journal.foldedPerSecond)} a second`,
     `  reading a file of ${whole(journal.openedEntries)} entries, each checked: ${whole(journal.importMs)} ms`,
+    ...journal.further.map(
+      ({ entries, kind, ms }) => `  one more entry (${kind}) to ${whole(entries)}: ${ms.toFixed(1)} ms`,
+    ),
     `  opening ${whole(opening.entries)} entries in Chromium: ${whole(opening.wholeMs)} ms (store ${whole(opening.readMs)}, fold ${whole(opening.foldMs)}), ${(opening.wholeMs / 300).toFixed(1)} of the aim of 300 ms`,
   ];
 });
+
+for (const count of [5000, 50_000]) {
+  await part(`A record of ${whole(count)} entries on the built page`, async () => {
+    const { takeInMs, longestMs, sheets, letterMs } = await recordPageTimes(root, count);
+    return [
+      `  taken in from a file in ${whole(takeInMs)} ms, ${whole(count / (takeInMs / 1000))} a second; the page stood still for ${whole(longestMs)} ms at most`,
+      ...sheets.map(
+        ({ sheet, ms }) =>
+          `  ${sheet.padEnd(10)} opened in ${whole(ms)} ms, ${(ms / 300).toFixed(1)} of the aim of 300 ms`,
+      ),
+      `  a letter of a search answered in ${whole(letterMs)} ms, ${(letterMs / 50).toFixed(1)} of the aim of 50 ms`,
+    ];
+  });
+}
 
 await part('The ledger of a plot, middle of seven', () => {
   const { entries, beds, seasonMs, allYearsMs } = ledgerTimes();

@@ -57,7 +57,12 @@ function anew(entries: readonly Kept[], table: KindTable): Known {
   }
   let taken: Set<string> | undefined;
   const ask = () => {
-    taken ??= new Set(entries.flatMap(({ id, replaces }) => (replaces === undefined ? id : [id, replaces])));
+    if (taken !== undefined) return taken;
+    taken = new Set();
+    for (const { id, replaces } of entries) {
+      taken.add(id);
+      if (replaces !== undefined) taken.add(replaces);
+    }
     return taken;
   };
   return { entries, followed: { ...rest, acts, by: byIn(groups) }, groups, taken: ask };

@@ -1,0 +1,145 @@
+// A long record in the real browser on the built page: a file taken in, each sheet opened from the one before, one more
+// act shown, and a letter of a search answered. The record is that of journal.ts, its days up to today.
+
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { chromium, type Page } from '@playwright/test';
+import { exportLines } from '#journal/lines.ts';
+import { findChromium } from '../scripts/programs.mjs';
+import { createApp } from '../src/server/app.ts';
+import { seasons } from './journal.ts';
+import { middle } from './rate.ts';
+
+const ROUNDS = 3;
+const LETTERS = 'grass';
+/** Sheets by their address, reached by a link or by the address bar of the app. */
+const SHEETS = ['/', '/plot', '/scraps', '/weigh-in', '/fill', '/shelf', '/can', '/pick', '/got', '/heap', '/record'];
+
+export interface RecordPageTimes {
+  readonly entries: number;
+  readonly takeInMs: number;
+  /** The longest the page did not answer while the file was taken in. */
+  readonly longestMs: number;
+  readonly sheets: readonly { readonly sheet: string; readonly ms: number }[];
+  readonly letterMs: number;
+}
+
+/** Times one record of so many entries. */
+export async function recordPageTimes(root: string, count: number): Promise<RecordPageTimes> {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error('no Chromium was found (node scripts/ensure.mjs chromium)');
+  const folder = await mkdtemp(path.join(os.tmpdir(), 'tilthwright-bench-'));
+  const file = path.join(folder, 'record.jsonl');
+  await writeFile(file, exportLines(seasons(count)));
+  const app = await createApp(path.join(root, 'dist/web'));
+  const address = await app.listen({ host: '127.0.0.1', port: 0 });
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  try {
+    const page = await browser.newPage({ serviceWorkers: 'block' });
+    // The compiler of tsx names functions through this helper of its own; the page does not have it.
+    await page.addInitScript('globalThis.__name = (named) => named');
+    await page.goto(`${address}/record`);
+    await page.locator('#take-file').waitFor({ state: 'attached' });
+    const { takeInMs, longestMs } = await takenIn(page, file, count);
+    const sheets = [];
+    for (const sheet of SHEETS) {
+      // Once to fetch its script, then timed.
+      await opened(page, sheet);
+      const times = [];
+      for (let round = 0; round < ROUNDS; round++) times.push(await opened(page, sheet));
+      sheets.push({ sheet, ms: middle(times) });
+    }
+    return { entries: count, takeInMs, longestMs, sheets, letterMs: await letter(page) };
+  } finally {
+    await browser.close();
+    await app.close();
+    await rm(folder, { recursive: true });
+  }
+}
+
+async function takenIn(page: Page, file: string, count: number) {
+  await page.evaluate(() => {
+    const watch = { longestMs: 0, last: performance.now() };
+    Object.assign(globalThis, { watch });
+    setInterval(() => {
+      const now = performance.now();
+      watch.longestMs = Math.max(watch.longestMs, now - watch.last);
+      watch.last = now;
+    }, 5);
+  });
+  const begun = performance.now();
+  await page.locator('#take-file').setInputFiles(file);
+  await page.waitForFunction(
+    (least) => Number(document.querySelector('#file-said')?.textContent?.replace(/\D/g, '') ?? 0) >= least,
+    count,
+    { timeout: 600_000 },
+  );
+  const takeInMs = performance.now() - begun;
+  const longestMs = await page.evaluate(
+    () => (globalThis as unknown as { watch: { longestMs: number } }).watch.longestMs,
+  );
+  return { takeInMs, longestMs };
+}
+
+/** From the touch on a way to another sheet until that sheet is painted. */
+async function opened(page: Page, sheet: string): Promise<number> {
+  // Always from the same light sheet; the app leads links to itself.
+  await go(page, '/shelf/unknown');
+  return await go(page, sheet);
+}
+
+async function go(page: Page, sheet: string): Promise<number> {
+  return await page.evaluate(async (to) => {
+    const painted = () =>
+      new Promise<number>((resolve) => {
+        requestAnimationFrame(() => {
+          const after = new MessageChannel();
+          after.port1.onmessage = () => resolve(performance.now());
+          after.port2.postMessage(0);
+        });
+      });
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    await painted();
+    const old = document.querySelector('main');
+    const link = Object.assign(document.createElement('a'), { href: to });
+    document.body.append(link);
+    const begun = performance.now();
+    link.click();
+    link.remove();
+    let now = await painted();
+    while ((document.querySelector('main') === old || document.querySelector('h1') === null) && now - begun < 60_000)
+      now = await painted();
+    return now - begun;
+  }, sheet);
+}
+
+/** The middle letter of a word typed into the search, until its answer is painted. */
+async function letter(page: Page): Promise<number> {
+  await go(page, '/record');
+  await page.locator('#search-text').waitFor();
+  // Until every act is prepared for a search.
+  await page.locator('#search-text').fill('q');
+  await page.waitForFunction(() => !document.querySelector('.note[role="status"]')?.textContent?.includes('…'));
+  const times = await page.evaluate(async (text) => {
+    const painted = () =>
+      new Promise<number>((resolve) => {
+        requestAnimationFrame(() => {
+          const after = new MessageChannel();
+          after.port1.onmessage = () => resolve(performance.now());
+          after.port2.postMessage(0);
+        });
+      });
+    const field = document.querySelector('#search-text') as HTMLInputElement;
+    const found: number[] = [];
+    for (let length = 1; length <= text.length; length++) {
+      await painted();
+      field.value = text.slice(0, length);
+      const begun = performance.now();
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      found.push((await painted()) - begun);
+    }
+    return found;
+  }, LETTERS);
+  return middle(times);
+}
