@@ -7,20 +7,32 @@ import { checked, isNew } from './gate.ts';
 import { birthAt, birthOf, packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
 import type { Database, Forgetting, TableName, Tables, WriteTx } from './tables.ts';
 
+/** More ids than these are looked for in the whole of a place: two questions for each of a file's would take far longer. */
+const MOST_ASKED = 500;
+
 /** What is kept under some ids, loose or packed; each pack is opened once. */
 export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<ReadonlyMap<string, Kept>> {
   const index = tx.objectStore('entries').index('id');
   const packed = tx.objectStore('packed');
   const found = new Map<string, Kept>();
   const inPacks = new Set<number>();
-  await Promise.all(
-    ids.map(async (id) => {
-      const [row, last] = await Promise.all([index.get(id), packed.get(id)]);
-      if (row !== undefined) found.set(id, row.kept);
-      if (last !== undefined) inPacks.add(last);
-    }),
-  );
   const wanted = new Set(ids);
+  if (wanted.size > MOST_ASKED) {
+    const table = tx.objectStore('entries');
+    const [loose, packedIds, lasts] = await Promise.all([table.getAll(), packed.getAllKeys(), packed.getAll()]);
+    for (const { id, kept } of loose) if (wanted.has(id)) found.set(id, kept);
+    packedIds.forEach((id, i) => {
+      const last = lasts[i];
+      if (last !== undefined && wanted.has(id)) inPacks.add(last);
+    });
+  } else
+    await Promise.all(
+      ids.map(async (id) => {
+        const [row, last] = await Promise.all([index.get(id), packed.get(id)]);
+        if (row !== undefined) found.set(id, row.kept);
+        if (last !== undefined) inPacks.add(last);
+      }),
+    );
   for (const last of inPacks) {
     const pack = await tx.objectStore('packs').get(last);
     for (const { id, kept } of pack === undefined ? [] : rowsOf(pack)) if (wanted.has(id)) found.set(id, kept);

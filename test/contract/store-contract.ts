@@ -264,6 +264,8 @@ export const storeContract: readonly StoreCase[] = [
         same((await store.all()).length, whole.length, `the same again, round ${round}`);
         const other = { ...(mixed[7] as Entry), on: '2026-06-09' };
         same(await refusal(store.append([weighed(0), other])), 'different', `another content, round ${round}`);
+        const among = await refusal(store.append([weighed(0), ...mixed.with(7, other)]));
+        same(among, 'different', `another content among thousands, round ${round}`);
       }
       await store.forget('demo');
       same(ids((await store.all()).slice(0, -1)), ids(own), 'all, one plot forgotten');
