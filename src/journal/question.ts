@@ -20,7 +20,9 @@ export type QuestionKind =
   /** More was taken than was there. */
   | 'more-out-than-in'
   /** An act on a batch is dated before the batch was made. */
-  | 'before-it-was-made';
+  | 'before-it-was-made'
+  /** A look at a batch is dated after its vessel was emptied. */
+  | 'after-it-was-emptied';
 
 export interface Question {
   readonly key: string;

@@ -30,7 +30,12 @@ export interface BatchLook {
   /** The batch it was taken on: an ancestor where the batch was split off later. */
   readonly batch: string;
   readonly body: Body<'peg.looked'>;
+  /** Set where its date cannot be: it counts against the batch alone, and from when. */
+  readonly against?: { readonly why: LookDoubt; readonly from: Moment };
 }
+
+/** Why a look counts against its batch alone: dated outside its time in the vessel, or ahead of whoever reads. */
+export type LookDoubt = 'before-filling' | 'after-emptying' | 'ahead';
 
 /** One straining: what came off, and what is not accounted for where the vessel was emptied. */
 export interface Straining {
@@ -90,6 +95,8 @@ export interface Batch {
   /** Litres in the vessel now. */
   readonly presentL: number;
   readonly looks: readonly BatchLook[];
+  /** Looks whose date cannot be: what is bad in them counts, what is good does not. */
+  readonly doubtful: readonly BatchLook[];
   readonly strainings: readonly Straining[];
   readonly changes: readonly Change[];
   readonly liquid: LiquidSum;
@@ -100,6 +107,8 @@ export interface Batch {
   readonly ended: Moment | undefined;
   /** Id of the act that left nothing in it. */
   readonly endedBy: string | undefined;
+  /** The last day it was surely in its vessel, where its emptying lies ahead of whoever reads; never set by the fold. */
+  readonly presentUntilDay?: number;
 }
 
 /** The looks of a batch as the judgement of its state takes them. */

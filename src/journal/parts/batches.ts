@@ -4,7 +4,7 @@
 
 import type { Act, ActOf } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
-import type { DaysBetween, Moment } from '../moment.ts';
+import { type DaysBetween, isBefore, type Moment } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Waiting } from '../standing.ts';
 import type { Batch, BatchLook, Change, MassSum, Overrode, Straining } from './batch.ts';
@@ -109,7 +109,9 @@ function run(act: PegAct, batches: Map<string, Open>, ref: (id: string) => strin
   const batch = batches.get(ref(act.body.batch));
   if (batch === undefined) return;
   const day = around.days(batch.filled, act.when);
-  if (act.when.dateDay < batch.made.dateDay) ask('before-it-was-made', [batch.id, act.id], { peg: batch.peg }, around);
+  const isEarly =
+    act.when.dateDay < batch.made.dateDay || (act.kind === 'peg.looked' && isBefore(act.when, batch.made));
+  if (isEarly) ask('before-it-was-made', [batch.id, act.id], { peg: batch.peg }, around);
   const change = (kind: Change['kind']) => batch.changes.push({ id: act.id, day, kind });
   switch (act.kind) {
     case 'peg.toppedUp': {

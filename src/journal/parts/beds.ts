@@ -21,6 +21,8 @@ export interface Bed {
   readonly picks: readonly ActOf<'bed.picked'>[];
   readonly soilTests: readonly ActOf<'soil.tested'>[];
   readonly goals: readonly ActOf<'goal.told'>[];
+  /** What may grow on it already: after each planting that lies ahead of whoever reads; never set by the fold. */
+  readonly mayBe?: readonly Growing[];
 }
 
 export interface OnBeds {
@@ -31,6 +33,16 @@ export interface OnBeds {
   readonly picked: readonly ActOf<'bed.picked'>[];
   readonly soilTested: readonly ActOf<'soil.tested'>[];
   readonly goalsTold: readonly ActOf<'goal.told'>[];
+}
+
+/** What a bed carries, and what is known of it. */
+export type Growing = Pick<Bed, 'crop' | 'eaten' | 'plantings'>;
+
+/** What grows on a bed after its plantings: the last one, else as the bed was described; nothing once cleared. */
+export function growing(facts: BedFacts, plantings: Bed['plantings']): Growing {
+  const last = plantings.at(-1)?.body;
+  if (last?.act === 'cleared') return { crop: undefined, eaten: undefined, plantings };
+  return { crop: last?.crop ?? facts.crop, eaten: last?.eaten ?? facts.eaten, plantings };
 }
 
 /** Every bed; an act on a bed that is not here waits, and is counted nowhere. */
@@ -82,17 +94,14 @@ export function bedsOf(on: OnBeds, lineOf: ReadonlyMap<string, string>, waiting:
   for (const [id, facts] of on.facts) {
     const own = feeds.get(id) ?? [];
     const planted = plantings.get(id) ?? [];
-    const now = planted.at(-1)?.body;
     beds.set(id, {
       id,
       facts,
-      crop: now === undefined ? facts.crop : now.act === 'cleared' ? undefined : (now.crop ?? facts.crop),
-      eaten: now === undefined ? facts.eaten : now.act === 'cleared' ? undefined : (now.eaten ?? facts.eaten),
+      ...growing(facts, planted),
       feeds: own,
       pouredL: sumOfFeeds(own, ({ pouredL }) => pouredL),
       concentrateL: sumOfFeeds(own, ({ concentrateL }) => concentrateL),
       dressings: dressings.get(id) ?? [],
-      plantings: planted,
       picks: picks.get(id) ?? [],
       soilTests: soilTests.get(id) ?? [],
       goals: goals.get(id) ?? [],

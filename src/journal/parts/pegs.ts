@@ -1,8 +1,9 @@
 // Batches as the plot shows them, once liquid that left them is counted, and the peg numbers they carry. One number on
 // two batches at one time, as two phones without signal give out, is a question; both batches stay.
 
+import { isBefore } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
-import type { Batch } from './batch.ts';
+import type { Batch, BatchLook } from './batch.ts';
 import { leftKg, type Open, presentL } from './batches.ts';
 
 /** Liquid taken from a batch after it was drained, litres by batch id. */
@@ -35,15 +36,48 @@ export function closed(
       );
       if ('open' in settled) questions.push(settled.open);
     }
+    const seen = doubtfulApart(one, answers, questions);
     batches.set(id, {
       ...one,
-      temperatureC: one.temperatures.at(-1)?.temperatureC,
+      ...seen,
+      temperatureC: seen.temperatures.at(-1)?.temperatureC,
       mass: { ...one.mass, leftKg: leftKg(one) },
       presentL: presentL(one),
       liquid: { drainedL, bottledL, pouredL, starterL, leftL },
     });
   }
   return batches;
+}
+
+/**
+ * Looks dated before the filling or after the emptying are kept apart, with the temperatures read then; one after the
+ * emptying is asked about here, one before the filling was when it was read.
+ */
+function doubtfulApart(
+  { id, filled, ended, looks, temperatures, peg }: Open,
+  answers: Answers,
+  questions: Question[],
+): Pick<Batch, 'looks' | 'doubtful' | 'temperatures'> {
+  const doubtful = looks.flatMap((look): BatchLook[] => {
+    if (isBefore(look.when, filled)) return [{ ...look, day: 0, against: { why: 'before-filling', from: filled } }];
+    const isLate = ended !== undefined && isBefore(ended, look.when);
+    return isLate ? [{ ...look, against: { why: 'after-emptying', from: look.when } }] : [];
+  });
+  if (doubtful.length === 0) return { looks, doubtful, temperatures };
+  const ids = new Set(doubtful.map((look) => look.id));
+  const read = looks.filter((look) => ids.has(look.id) && look.body.temperatureC !== undefined);
+  const isOf = (told: Batch['temperatures'][number]) =>
+    read.some(({ day, body }) => day === told.day && body.temperatureC === told.temperatureC);
+  for (const { id: look, batch, against } of doubtful) {
+    if (against?.why !== 'after-emptying' || batch !== id) continue;
+    const settled = settle({ kind: 'after-it-was-emptied', about: [id, look], values: { peg } }, answers);
+    if ('open' in settled) questions.push(settled.open);
+  }
+  return {
+    looks: looks.filter((look) => !ids.has(look.id)),
+    doubtful,
+    temperatures: temperatures.filter((told) => !isOf(told)),
+  };
 }
 
 /** Batches that carry one number while both stand. */

@@ -7,8 +7,9 @@ import { material } from '#engine/tables/index.ts';
 import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { isGivenNow } from './counted.ts';
 import { onDay } from './dates.ts';
-import { heapView } from './heap.ts';
+import { type HeapView, heapView } from './heap.ts';
 import { sourceAt } from './liquid.ts';
 import type { OriginWhy } from './origin.ts';
 
@@ -45,7 +46,9 @@ function leftBy(plot: Plot, { body, when }: ActOf<'bed.dressed'>, today: number)
   const named = body.material ?? (body.lot === undefined ? undefined : plot.lots.get(body.lot)?.act.body.material);
   if (ANIMAL_GROUPS.includes(named === undefined ? undefined : material(named)?.group)) return MANURE;
   if (body.what === 'solids') return ofSolids(plot, body.batch, when.on, today);
-  return body.heap === undefined ? undefined : ofHeap(plot, body.heap, when.on.slice(0, 10));
+  return body.heap === undefined
+    ? undefined
+    : ofHeap(plot, body.heap, { on: when.on.slice(0, 10), today: onDay(today) });
 }
 
 /** Solids carry what their batch carried; of an unnamed batch nothing is known. */
@@ -63,10 +66,22 @@ function ofSolids(plot: Plot, batch: string | undefined, on: string, today: numb
  * one of the published rules on heat.
  * @source cfr-7-205-203 (c)(2)
  */
-function ofHeap(plot: Plot, heap: string, today: string): Left | undefined {
-  const view = heapView({ plot, heap, today });
+function ofHeap(
+  plot: Plot,
+  heap: string,
+  { on, today }: { readonly on: string; readonly today: string },
+): Left | undefined {
+  const view = heapView({ plot, heap, today: on });
   if (view === undefined) return { held: false, animalOrigin: undefined, animalWhy: [] };
-  if (view.verdicts.some(({ met }) => met)) return undefined;
+  // What lies ahead may have been in it already, and after the heat.
+  const fedAhead = plot.heapFed.some((act) => act.body.heap === heap && isGivenNow(act));
+  const asItIs = fedAhead ? heapView({ plot, heap, today }) : undefined;
+  if (asItIs !== undefined) return leftOf(asItIs);
+  return view.verdicts.some(({ met }) => met) ? undefined : leftOf(view);
+}
+
+/** What a heap leaves where no rule on heat speaks for it. */
+function leftOf(view: HeapView): Left | undefined {
   if (view.rows.some(({ material: one }) => ANIMAL_GROUPS.includes(one?.group))) return MANURE;
   const isKnown = view.notCounted.length === 0 && view.rows.every(({ material: one }) => one !== undefined);
   return isKnown ? undefined : { held: false, animalOrigin: 'possible', animalWhy: ['scraps-not-named'] };

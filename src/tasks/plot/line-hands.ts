@@ -72,6 +72,7 @@ export function handsOf(ask: HandsAsk): readonly Hand[] {
 
 /** Whether the last look that said anything of the lid saw it bulge. */
 function bulged(plot: Plot, batch: string): boolean {
-  const told = plot.batches.get(batch)?.looks.findLast(({ body }) => body.lidBulged !== undefined);
-  return told?.body.lidBulged === true;
+  const found = plot.batches.get(batch);
+  const told = found?.looks.findLast(({ body }) => body.lidBulged !== undefined);
+  return told?.body.lidBulged === true || found?.doubtful.some(({ body }) => body.lidBulged === true) === true;
 }

@@ -9,6 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { fileDueDays, type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
+import { counted } from './counted.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
 import { fedM2, isTrial, type Round, roundOf } from './line-round.ts';
@@ -100,7 +101,8 @@ export interface LineView {
 }
 
 /** The line as it stands at a local date and time. */
-export function lineView({ plot, now, kept }: LineAsk): LineView {
+export function lineView({ plot: of, now, kept }: LineAsk): LineView {
+  const plot = counted(of, now);
   const today = now.slice(0, 10);
   const pegs = pegsOnLine(plot, now);
   const shelved = shelf({ plot, now });

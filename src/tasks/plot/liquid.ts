@@ -65,10 +65,19 @@ function facts(plot: Plot, batch: Batch, now: string) {
     ...judged(plot, batch, now),
     ...originOf(plot, batch),
     ph: strained?.acidity?.ph ?? last(batch, ({ acidity }) => acidity?.ph),
-    ecDsPerM: strained?.ecDsPerM ?? last(batch, ({ ecDsPerM }) => ecDsPerM),
+    ecDsPerM: saltiest([
+      strained?.ecDsPerM ?? last(batch, ({ ecDsPerM }) => ecDsPerM),
+      ...batch.doubtful.map(({ body }) => body.ecDsPerM),
+    ]),
     meshMm: strained?.meshMm,
     plantsGPerL: plantsGPerL(batch),
   };
+}
+
+/** Salt that a look of an impossible date read counts where it is more. */
+function saltiest(read: readonly (number | undefined)[]): number | undefined {
+  const known = read.filter((one) => one !== undefined);
+  return known.length === 0 ? undefined : Math.max(...known);
 }
 
 function last<T>(batch: Batch, of: (body: Batch['looks'][number]['body']) => T | undefined): T | undefined {

@@ -12,6 +12,7 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch, BatchLook } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
+import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { basinOf } from './line-shapes.ts';
 import { type Layer, layersOf } from './peg-layers.ts';
@@ -112,6 +113,8 @@ export function batchNamed(plot: Plot, named: string | undefined): Batch | undef
 export interface PegWord {
   readonly at: Moment;
   readonly looks: readonly BatchLook[];
+  /** Looks whose date cannot be. */
+  readonly doubtful: readonly BatchLook[];
   readonly readings: readonly PegReading[];
   readonly ended: Moment | undefined;
   readonly temperature: PegView['temperature'];
@@ -123,7 +126,10 @@ export interface PegWord {
   readonly heldOn: string | undefined;
 }
 
-/** The word for a batch at a moment; what is dated after that day is left out. */
+/**
+ * The word for a batch at a moment; what is dated after that day is left out. Looks whose date cannot be count where they
+ * make the word worse, each by itself and all together, and never where they would make it better.
+ */
 export function pegWord({ plot, batch, now }: PegAsk): PegWord {
   const at = momentOf(now);
   const days = daysIn(plot.facts.timeZone);
@@ -137,23 +143,29 @@ export function pegWord({ plot, batch, now }: PegAsk): PegWord {
   const bottles = bottlesByBatch(plot).get(batch.id) ?? [];
   const temperature = temperatureOf(batch, endedDay === undefined ? [] : bottledAt(bottles, endedDay), today);
   const judged = judgedLooks(batch, looks, at);
-  const judgement = judgeBatch({
-    looks: judged,
-    temperatureC: temperature?.meanC ?? Number.NaN,
-    today: judgedDay,
-  });
+  const doubtful = batch.doubtful.filter(({ against, when }) => (against?.from ?? when).dateDay <= at.dateDay);
+  const judge = (more: readonly BatchLook[], day = judgedDay) => {
+    const also = judgedLooks({ ...batch, strainings: [] }, more, at);
+    const until = also.map((look) => ({ ...look, day: Math.min(look.day, day) }));
+    return judgeBatch({ looks: [...judged, ...until], temperatureC: temperature?.meanC ?? Number.NaN, today: day });
+  };
+  const alone = doubtful.map((look) => judge([{ ...look, day: judgedDay }]));
+  const judgement = doubtful.length === 0 ? judge([]) : worstOf([judge([]), ...alone, judge(doubtful)]);
+  const surely = batch.presentUntilDay;
   const { state, heldFromDay } = judgement;
   const vents = bottles.length > 0 && bottles.every(({ act }) => act.body.cap !== 'screw');
   const held =
-    judgement.held || (ended !== undefined && vents && state === 'ready' && today >= (heldFromDay ?? Infinity));
+    (judgement.held && (surely === undefined || judge([], Math.min(judgedDay, surely)).held)) ||
+    ((ended !== undefined || surely !== undefined) && vents && state === 'ready' && today >= (heldFromDay ?? Infinity));
   const heldOn = heldFromDay === undefined ? undefined : dateOfDay(batch.filled, heldFromDay);
-  return { at, looks, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn };
+  return { at, looks, doubtful, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn };
 }
 
 /** A peg at a moment; what is dated after that day is left out. */
 export function pegView(ask: PegAsk): PegView {
   const { plot, batch } = ask;
-  const { at, looks, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn } = pegWord(ask);
+  const word = pegWord(ask);
+  const { at, looks, doubtful, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn } = word;
   const nextLookOn =
     ended === undefined && judgement.nextLookDay !== undefined
       ? laterOf(dateOfDay(batch.filled, judgement.nextLookDay), onDay(at.dateDay))
@@ -184,14 +196,14 @@ export function pegView(ask: PegAsk): PegView {
     lookDue,
     hand: ended === undefined ? handOf({ state, lookDue, lastC: temperature?.lastC }) : undefined,
     readings,
-    looks,
+    looks: withDoubtful(batch, looks, doubtful),
     alarm: alarmLines(temperature?.meanC ?? Number.NaN)
       .filter((line) => Number.isFinite(line.days))
       .map((line) => ({ ph: line.ph, day: line.days, on: dateOfDay(batch.filled, line.days) })),
     endedOn: ended?.on,
     acts: actsFor(state, ended !== undefined),
     disposal: lost
-      ? { ventFirst: batch.lid === 'tight' || looks.some(({ body }) => body.lidBulged === true) }
+      ? { ventFirst: batch.lid === 'tight' || [...looks, ...doubtful].some(({ body }) => body.lidBulged === true) }
       : undefined,
   };
 }
@@ -212,8 +224,27 @@ function bottlesByBatch({ bottles }: Plot): ReadonlyMap<string, readonly Bottle[
   return found;
 }
 
+/** The worst word first; ready and sour long enough is the best. */
+const WORST: readonly State[] = ['lost', 'unknown', 'doubtful', 'slow', 'souring', 'ready'];
+
+/** Of several judgements of one batch the one that opens least. */
+function worstOf([first, ...more]: readonly [Judgement, ...Judgement[]]): Judgement {
+  const rank = ({ state, held }: Judgement) => WORST.indexOf(state) * 2 + Number(held);
+  return more.reduce((worst, one) => (rank(one) < rank(worst) ? one : worst), first);
+}
+
+/** The looks as they are listed; a reading at straining is listed as such. */
+function withDoubtful(batch: Batch, looks: readonly BatchLook[], doubtful: readonly BatchLook[]): readonly BatchLook[] {
+  if (doubtful.length === 0) return looks;
+  const strained = new Set(batch.strainings.map(({ id }) => id));
+  return [...looks, ...doubtful.filter(({ id }) => !strained.has(id))].sort(
+    (a, b) => a.when.wallMinute - b.when.wallMinute,
+  );
+}
+
 /** Every peg that still stands at a moment, in the order they were made. */
-export function standingPegs(plot: Plot, now: string): readonly PegView[] {
+export function standingPegs(of: Plot, now: string): readonly PegView[] {
+  const plot = counted(of, now);
   const { dateDay } = momentOf(now);
   const stands = ({ made, ended }: Batch) =>
     made.dateDay <= dateDay && !(ended !== undefined && ended.dateDay <= dateDay);

@@ -14,6 +14,7 @@ import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { Feed } from '#journal/parts/feeds.ts';
 import type { Question } from '#journal/question.ts';
+import { bedsThatMayBe, counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type DressedWait, dressedWaits } from './dressed-wait.ts';
 import { type LiquidState, sourceAt } from './liquid.ts';
@@ -84,17 +85,31 @@ export interface PickAsk {
 }
 
 /** The list, what can be taken now first, then what waits shortest. Beds that nobody eats from are left out. */
-export function pickList({ plot, now }: PickAsk): readonly PickBed[] {
+export function pickList({ plot: of, now }: PickAsk): readonly PickBed[] {
+  const plot = counted(of, now);
   const today = momentOf(now).dateDay;
   const states = remembered(plot);
   const profile = profileOf(plot);
   const beds = inWalkingOrder(plot)
-    .filter((bed) => bed.eaten !== 'not-eaten' && bed.plantings.at(-1)?.body.act !== 'cleared')
-    .map((bed) => pickBed(plot, bed, { today, states, profile }));
+    .map((bed) => bedsThatMayBe(bed).filter(isEatenFrom))
+    .flatMap((mayBe) => strictest(mayBe.map((bed) => pickBed(plot, bed, { today, states, profile }))));
   return beds
     .map((bed, i) => ({ bed, i, key: orderKey(bed, today) }))
     .sort((a, b) => a.key - b.key || a.i - b.i)
     .map(({ bed }) => bed);
+}
+
+function isEatenFrom({ eaten, plantings }: Bed): boolean {
+  return eaten !== 'not-eaten' && plantings.at(-1)?.body.act !== 'cleared';
+}
+
+const STRICT: readonly PickAnswer[] = ['pick', 'cook', 'wait'];
+
+/** Of a bed as it is and as it may be already, the answer that opens least: the longest wait, then cook. */
+function strictest(answers: readonly PickBed[]): readonly PickBed[] {
+  const rank = ({ answer, tillOn }: PickBed) => `${STRICT.indexOf(answer)} ${tillOn ?? ''}`;
+  const [first] = answers.toSorted((a, b) => (rank(a) > rank(b) ? -1 : rank(a) < rank(b) ? 1 : 0));
+  return first === undefined ? [] : [first];
 }
 
 const NOT_RIPE = 10_000;

@@ -18,6 +18,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import type { CanFacts } from '#journal/parts/described.ts';
 import { sayTyped } from '#words/quantity.ts';
 import { isReason } from '../caution.ts';
+import { counted, plotsThatMayBe } from './counted.ts';
 import { type HoursAsk, hourFindings } from './hours.ts';
 import type { Liquid } from './liquid.ts';
 import { HOLD_SHOWN } from './passed-over.ts';
@@ -93,8 +94,14 @@ const BARRING = [
   'spray-windy',
 ] as const;
 
-/** The card for one bed. */
+/** The card for one bed; of a bed that may be planted already, the one that gives no dose. */
 export function pourCard(asked: PourAsk): PourCard {
+  const cards = plotsThatMayBe(counted(asked.plot, asked.now), asked.bed).map((plot) => cardFor({ ...asked, plot }));
+  const [first = cardFor(asked)] = cards;
+  return cards.find(({ missing }) => missing !== undefined) ?? first;
+}
+
+function cardFor(asked: PourAsk): PourCard {
   const way = asked.way ?? 'soil';
   const ask = way === 'leaf' ? { ...asked, litresPer: { [asked.bed]: LEAF_L_PER } } : asked;
   const { bed: here, liquid, strength } = bedOfRound(ask, ask.bed);

@@ -7,6 +7,7 @@ import type { State } from '#engine/souring/reason.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type Liquid, liquidsOf, usualLiquid } from './liquid.ts';
 import { type PegView, standingPegs } from './peg.ts';
@@ -48,7 +49,8 @@ export interface Tag {
 }
 
 /** A tag for every bottle with something in it, then for every peg that stands. */
-export function tagsOf({ plot, now }: PrintAsk): readonly Tag[] {
+export function tagsOf({ plot: of, now }: PrintAsk): readonly Tag[] {
+  const plot = counted(of, now);
   const rawBeds = rawBedsOf(plot);
   const liquids = new Map(liquidsOf(plot, now).map((liquid) => [liquid.id, liquid]));
   const ofBottles = shelf({ plot, now }).bottles.flatMap((bottle) => {
@@ -140,7 +142,8 @@ export interface CanWallCard {
 /** Cans on the card: what the plot owns, the smallest first. */
 const MOST_CANS = 3;
 
-export function canWallCard({ plot, now, tag }: PrintAsk): CanWallCard {
+export function canWallCard({ plot: of, now, tag }: PrintAsk): CanWallCard {
+  const plot = counted(of, now);
   const liquid = usualLiquid(liquidsOf(plot, now));
   const usable = liquid?.state === 'ready' ? liquid : undefined;
   const ratio = usable && strengthFor({ kind: 'matched' }, usable.plantsGPerL)?.ratio;
@@ -169,7 +172,8 @@ export interface ShedSheet {
   readonly picks: readonly PickBed[];
 }
 
-export function shedSheet({ plot, now }: PrintAsk): ShedSheet {
+export function shedSheet({ plot: of, now }: PrintAsk): ShedSheet {
+  const plot = counted(of, now);
   return {
     name: plot.facts.name,
     poisonLine: plot.facts.poisonLine,

@@ -14,6 +14,7 @@ import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { bedsThatMayBe, counted } from './counted.ts';
 import { DEPTH_L_PER_M2, POT_L } from './line-round.ts';
 import { type Liquid, liquidsOf } from './liquid.ts';
 import { profileOf } from './profile.ts';
@@ -107,10 +108,11 @@ function compare<T extends number | string>(a: T, b: T): number {
 }
 
 /** Which beds a round would feed, and what it would take. */
-export function roundOver(ask: RoundAsk): Round {
+export function roundOver(asked: RoundAsk): Round {
+  const ask = { ...asked, plot: counted(asked.plot, asked.now) };
   const liquid = liquidsOf(ask.plot, ask.now).find(({ id }) => id === ask.liquid);
   const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
-  const beds = inWalkingOrder(ask.plot).map((bed) => roundBed(bed, liquid, strength, ask));
+  const beds = inWalkingOrder(ask.plot).map((bed) => strictestBed(bed, liquid, strength, ask));
   const fed = beds.filter(({ verdict }) => verdict === 'yes');
   return {
     liquid,
@@ -123,14 +125,25 @@ export function roundOver(ask: RoundAsk): Round {
 
 /** One bed as a round sees it, and what it is fed from. */
 export function bedOfRound(
-  ask: RoundAsk,
+  asked: RoundAsk,
   id: string,
 ): Pick<Round, 'liquid' | 'strength'> & { readonly bed?: RoundBed } {
+  const ask = { ...asked, plot: counted(asked.plot, asked.now) };
   const liquid = liquidsOf(ask.plot, ask.now).find((one) => one.id === ask.liquid);
   const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
   const bed = ask.plot.beds.get(id);
   if (bed === undefined || bed.facts.gone === true) return { liquid, strength };
-  return { liquid, strength, bed: roundBed(bed, liquid, strength, ask) };
+  return { liquid, strength, bed: strictestBed(bed, liquid, strength, ask) };
+}
+
+const STRICT: readonly Verdict[] = ['never', 'hold', 'yes'];
+
+/** A bed as it is and as it may be already: the answer that feeds least. */
+function strictestBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): RoundBed {
+  const rank = ({ verdict }: RoundBed) => STRICT.indexOf(verdict);
+  return bedsThatMayBe(bed)
+    .map((one) => roundBed(one, liquid, strength, ask))
+    .reduce((strictest, one) => (rank(one) < rank(strictest) ? one : strictest));
 }
 
 function roundBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): RoundBed {

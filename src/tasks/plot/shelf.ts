@@ -12,6 +12,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import { type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
+import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
 import { pegWord } from './peg.ts';
@@ -108,7 +109,8 @@ export interface ShelfView {
 }
 
 /** The shelf as it stands. */
-export function shelf({ plot, now }: ShelfAsk): ShelfView {
+export function shelf({ plot: of, now }: ShelfAsk): ShelfView {
+  const plot = counted(of, now);
   const standing = [...plot.bottles.values()].filter(({ emptied }) => emptied === undefined);
   const bottles = standing
     .map((bottle) => shelfBottle(bottle, plot, now))

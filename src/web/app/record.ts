@@ -9,6 +9,7 @@ import type { Body, Kind } from '#journal/kinds/index.ts';
 import { newId } from '#journal/new-id.ts';
 import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
+import { counted } from '#tasks/plot/counted.ts';
 import { lastTypedMs, onePress } from '../parts/one-press.ts';
 import { deviceZone, localAt } from './clock.ts';
 import { lasting } from './device.ts';
@@ -68,13 +69,18 @@ function recordOf(given: Given, dispose: () => void) {
   // One fold for the life of the record: it remembers what the next entry does not touch.
   const [folds, setFolds] = createSignal<Folding | undefined>(given.folding?.());
   const [unshown, setUnshown] = createSignal(false);
-  const plot = createMemo<Plot>((before) => {
+  /** A plot that could not be made is that of before, and is said to be. */
+  const orBefore = (make: () => Plot, before: Plot | undefined): Plot => {
     try {
-      return folds()?.(entries(), plotId()) ?? emptyPlot(plotId());
+      return make();
     } catch {
       queueMicrotask(() => setUnshown(true));
       return before ?? emptyPlot(plotId());
     }
+  };
+  const folded = createMemo<Plot>((before) => {
+    const fold = folds();
+    return orBefore(() => fold?.(entries(), plotId()) ?? emptyPlot(plotId()), before);
   });
   const [keyholder, setKeyholder] = createSignal(readKeyholder());
   const [tick, setTick] = createSignal({ nowMs: clock.nowMs(), aliveMs: clock.aliveMs() });
@@ -84,10 +90,15 @@ function recordOf(given: Given, dispose: () => void) {
   /** When an act came to this page, by the time that only counts up. */
   const cameMs = new Map<string, number>();
 
-  const zone = () => plot().facts.timeZone ?? deviceZone();
+  const zone = () => folded().facts.timeZone ?? deviceZone();
   // Kept: asking the calendar costs more than drawing, and whoever asks is only told anew when the minute changes.
   const now = createMemo(() => localAt(Math.max(tick().nowMs, 0), zone()));
   const today = createMemo(() => now().slice(0, 10));
+  // What lies ahead of this phone's clock counts on the careful side; where nothing does, it is the folded plot itself.
+  const plot = createMemo<Plot>((before) => {
+    const [of, at] = [folded(), now()];
+    return orBefore(() => counted(of, at), before);
+  });
   const nowExactly = () => localAt(clock.nowMs(), zone());
 
   /** The fold and its tables, fetched once. */

@@ -33,6 +33,8 @@ export const questionSentences = {
   },
   'before-it-was-made': (v: Values) =>
     `An act on peg ${v.peg} is dated before the peg was filled. Correct one of the dates, or let it stand.`,
+  'after-it-was-emptied': (v: Values) =>
+    `A check of peg ${v.peg} is dated after its vessel was emptied. What is bad in it counts, what is good does not. Correct the date, or let it stand.`,
 } as const;
 
 /** Words around the questions. */
