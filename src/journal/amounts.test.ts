@@ -42,7 +42,7 @@ describe('the door of the journal', () => {
     const entry = can({ ...typedAs('2 gal', { gallon: 'imperial' }), volumeL: 7.57 });
     const plot = fold([entry]);
     expect(plot.cans.get(entry.id)?.volume?.volumeL).toBe(7.57);
-    const [question] = openQuestions(plot, [entry]);
+    const [question] = openQuestions(plot, [entry], { now: '2026-12-31', device: '' });
     expect(question?.sentence).toContain('You entered “2 gal”, and 7.57\u00a0L is kept beside it.');
     expect(question?.sentence).toContain('Read again, that is 9.09218\u00a0L.');
     const [keep, take] = question?.offers ?? [];
@@ -80,7 +80,7 @@ describe('the door of the journal', () => {
   });
   it('asks about a text that is no amount, and offers to keep the figure alone', () => {
     const entry = can({ typed: 'some', volumeL: 5, readWith: { reader: READER } });
-    const [question] = openQuestions(fold([entry]), [entry]);
+    const [question] = openQuestions(fold([entry]), [entry], { now: '2026-12-31', device: '' });
     expect(question?.sentence).toContain('Read again, that is no amount.');
     expect(question?.offers).toHaveLength(1);
   });

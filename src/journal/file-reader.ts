@@ -106,9 +106,9 @@ export function fileReader(here: (id: string) => Kept | undefined): FileReader {
   function readHeader(value: unknown): readonly Problem[] {
     const read = headerSchema.safeParse(value);
     if (!read.success) return problemsOf(read.error.issues, value);
-    const { format, v, plot, count } = read.data;
+    const { format, v, plot, count, madeAt, device } = read.data;
     const plots = read.data.plots ?? (plot === null ? [] : [plot]);
-    header = { format, v, plot, plots, count, photos: read.data.photos ?? 0 };
+    header = { format, v, plot, plots, count, photos: read.data.photos ?? 0, madeAt, device };
     return [];
   }
 

@@ -29,7 +29,13 @@ export interface Header {
   /** Tables and formulas of the program that made the file: for whoever reads it, and never asked for on the way in. */
   readonly tables?: Version['tables'];
   readonly model?: Version['model'];
+  /** When and on which device the file was made, by its clock; absent in older files. */
+  readonly madeAt?: string | undefined;
+  readonly device?: string | undefined;
 }
+
+/** The phone that makes a file, and when by its clock. */
+export type Maker = Pick<Header, 'madeAt' | 'device'>;
 
 /** A photo as a line carries it. */
 export interface PhotoLine {
@@ -52,6 +58,8 @@ export const headerSchema = z.object(
     plot: z.nullable(text(64)),
     count: whole(0, 100_000_000),
     photos: z.optional(whole(0, 10_000_000)),
+    madeAt: z.optional(text(64)),
+    device: z.optional(text(64)),
   },
   { error: () => says('is no header', `{"format":"${FORMAT}","v":${FORMAT_VERSION},…}`) },
 );
@@ -65,11 +73,20 @@ export const photoSchema = fields({
 });
 
 /** The header and the entries of a file, a line each; entries by id, so that the same record always gives the same file. */
-export function* recordLines(entries: readonly Kept[], photos: number): Generator<string> {
+export function* recordLines(entries: readonly Kept[], photos: number, maker: Maker = {}): Generator<string> {
   const byId = [...new Map(entries.map((kept) => [kept.id, kept])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const plots = [...new Set(byId.map(({ plot }) => plot))].sort();
   const plot = plots.length === 1 ? (plots[0] ?? null) : null;
-  const header: Header = { format: FORMAT, v: FORMAT_VERSION, plot, plots, count: byId.length, photos, ...version };
+  const header: Header = {
+    format: FORMAT,
+    v: FORMAT_VERSION,
+    plot,
+    plots,
+    count: byId.length,
+    photos,
+    ...version,
+    ...maker,
+  };
   yield JSON.stringify(header);
   for (const kept of byId) yield isSealed(kept) ? kept.line : JSON.stringify(kept);
 }

@@ -2,7 +2,7 @@
 // What is written becomes a part of the file at once, which the browser may put on its disk; no text of the whole is made.
 
 import type { Kept } from '#journal/entry.ts';
-import { photoLine, recordLines } from '#journal/lines.ts';
+import { type Maker, photoLine, recordLines } from '#journal/lines.ts';
 import type { Watched } from './file-in.ts';
 import { lineOfPhoto } from './photos.ts';
 import { type Store, StoreFailure } from './store.ts';
@@ -13,12 +13,16 @@ export const FILE_TYPE = 'application/jsonl';
 const PART_SIGNS = 4_000_000;
 
 /** The file that carries entries and all photos of a store. @throws StoreFailure; what the signal was aborted with */
-export async function recordFile(store: Store, entries: readonly Kept[], { progress, signal }: Watched): Promise<Blob> {
+export async function recordFile(
+  store: Store,
+  entries: readonly Kept[],
+  { progress, signal, maker }: Watched & { readonly maker?: Maker },
+): Promise<Blob> {
   const ids = await store.photoIds();
   const turn = turns();
   const parts: Blob[] = [];
   let [lines, signs, written] = [[] as string[], 0, 0];
-  for (const line of recordLines(entries, ids.length)) await add(line);
+  for (const line of recordLines(entries, ids.length, maker)) await add(line);
   for (const id of ids) {
     const photo = await store.getPhoto(id);
     if (photo === undefined) throw new StoreFailure('broken', `a photo was removed while the file was made: ${id}`);

@@ -50,7 +50,7 @@ describe.each([
     const { plot, view } = seen([...ground, good]);
     expect(view.looks.find(({ id }) => id === good.id)?.against).toMatchObject({ why });
     expect(plot.questions).toMatchObject([{ kind, about: [filled.id, good.id].sort() }]);
-    const [question] = openQuestions(plot, [...ground, good]);
+    const [question] = openQuestions(plot, [...ground, good], { now: '2026-07-20T09:00', device: 'phone-can' });
     const stands = question?.offers[0]?.stands ?? [];
     const answer = can.did('question.answered', '2026-07-20', { question: question?.key ?? '', stands: [...stands] });
     const after = seen([...ground, good, answer]);

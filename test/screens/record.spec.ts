@@ -50,7 +50,8 @@ test('an entry is corrected and taken back, and the first one stays readable', a
   await expect(pail.locator('.version').first()).toContainText('12 L');
   await pail.getByRole('button', { name: 'Take it back' }).click();
   await pail.getByRole('button', { name: 'Yes, take it back' }).click();
-  await expect(pail.locator('summary')).toContainText('taken back');
+  const today = new Date().toLocaleString('en-GB', { day: 'numeric' });
+  await expect(pail.locator('summary')).toContainText(new RegExp(`taken back by me on \\w+ ${today}.*, \\d\\d:\\d\\d`));
   await expect(pail.locator('.version').first()).toContainText('12 L');
   await open(page, '/plot');
   await expect(page.getByText('One vessel', { exact: true })).toBeVisible();
@@ -71,7 +72,7 @@ async function madeFile(page: Page, info: TestInfo, name = 'whole.jsonl'): Promi
   const waiting = page.waitForEvent('download');
   await page.locator('#make-file').click();
   const download = await waiting;
-  expect(download.suggestedFilename()).toMatch(/^hedge-end-.*\.jsonl$/);
+  expect(download.suggestedFilename()).toMatch(/^tilthwright-hedge-end-[a-z]+-[a-z]+-\d{4}-\d\d-\d\d-\d{4}\.jsonl$/);
   const file = info.outputPath(name);
   await download.saveAs(file);
   return file;
@@ -173,6 +174,36 @@ test('a clock 400 days ahead does not silence what no file holds', async ({ page
   await page.reload();
   await takeBackThePail(page);
   await expect(page.locator('#unsaved')).toContainText(/1.entry is in no checked file. The clock was wrong/);
+});
+
+test('a file of a phone three hours fast says so, is asked about, and what it lacks is offered', async ({
+  page,
+}, info) => {
+  await smallPlot(page);
+  const file = await madeFile(page, info);
+  const [header = '', , vessel = ''] = (await readFile(file, 'utf8')).trimEnd().split('\n');
+  const ahead = new Date(Date.now() + 3 * 3_600_000 + 5 * 60_000);
+  const theirs = {
+    ...JSON.parse(vessel),
+    id: '019f3a5e-7c21-7b44-9d5e-0a1b2c3d4e5f',
+    by: 'Rake',
+    device: 'phone-rake',
+    at: ahead.toISOString(),
+    on: ahead.toLocaleString('sv-SE').slice(0, 16).replace(' ', 'T'),
+  };
+  const lines = [JSON.stringify({ ...JSON.parse(header), count: 2 }), vessel, JSON.stringify(theirs)];
+  await page.locator('#take-file').setInputFiles(fileOf(lines));
+  await expect(page.getByText(/lie at least 3.h( [45].min)? ahead of this phone’s clock/)).toBeVisible();
+  await expect(page.getByText(/This phone holds 1.entry that the file does not/)).toBeVisible();
+  const question = page.locator('.question').filter({ hasText: 'that one’s?' });
+  await expect(question).toContainText(/up to 3.h/);
+  await question.getByRole('button', { name: 'This phone’s clock' }).click();
+  await expect(question).toContainText('Set date and time on this phone');
+  await expect(page.locator('.question')).toHaveCount(1);
+  const again = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Make a file for the other phone' }).click();
+  await (await again).saveAs(file);
+  expect((await readFile(file, 'utf8')).trimEnd().split('\n')).toHaveLength(4);
 });
 
 test('the demo garden is searched, and leaves nothing in the own record', async ({ page }) => {

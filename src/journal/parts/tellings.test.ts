@@ -27,7 +27,10 @@ describe('two renamings of one bed', () => {
       expect([asks(list), nameIn(list)]).toEqual([['two-descriptions'], 'Front']);
       expect(asks([...list, ...list])).toEqual(['two-descriptions']);
     }
-    const [question] = openQuestions(fold([bed, north, front]), [bed, north, front]);
+    const [question] = openQuestions(fold([bed, north, front]), [bed, north, front], {
+      now: '2026-12-31',
+      device: '',
+    });
     expect(question?.sentence).toContain('neither saw the other');
     expect(question?.offers.map(({ text }) => text).sort()).toEqual([
       'Take the one by Fork, Name: Front',
@@ -35,7 +38,10 @@ describe('two renamings of one bed', () => {
     ]);
   });
   it('are settled by an answer, whichever way it goes', () => {
-    const [question] = openQuestions(fold([bed, north, front]), [bed, north, front]);
+    const [question] = openQuestions(fold([bed, north, front]), [bed, north, front], {
+      now: '2026-12-31',
+      device: '',
+    });
     for (const name of ['North', 'Front']) {
       const stands = [...(question?.offers.find(({ text }) => text.endsWith(name))?.stands ?? [])];
       const answered = rake.did('question.answered', '2026-06-03', { question: question?.key ?? '', stands });

@@ -29,6 +29,14 @@ function endOf(now: Moment): number {
 /** The latest date of each plot, and the plots made of it for the moments asked about last. */
 const known = new WeakMap<Plot, { readonly latest: Moment | undefined; last?: { now: string; plot: Plot } }>();
 
+/** Plots made because something lies ahead. */
+const withAhead = new WeakSet<Plot>();
+
+/** Whether a counted plot holds anything that lies ahead of its moment. */
+export function liesAhead(plot: Plot): boolean {
+  return withAhead.has(plot);
+}
+
 /** The plot as it counts at a moment, on the careful side. */
 export function counted(plot: Plot, now: string): Plot {
   const at = momentOf(now);
@@ -38,6 +46,7 @@ export function counted(plot: Plot, now: string): Plot {
   if (about.last?.now === now) return about.last.plot;
   const made = countedAt(plot, at);
   about.last = { now, plot: made };
+  withAhead.add(made);
   return done(made);
 }
 

@@ -2,6 +2,7 @@
 // in the tasks for peg and shelf; here is only the order.
 
 import type { Plot } from '#journal/fold.ts';
+import { liesAhead } from './counted.ts';
 import type { BottlesOnLine, PegOnLine } from './line.ts';
 import type { Round } from './line-round.ts';
 
@@ -65,7 +66,8 @@ export function handsOf(ask: HandsAsk): readonly Hand[] {
   each('strain', ({ state, held }) => state === 'ready' && held, '/strain');
   for (const { past, peg } of groups) if (past) found.push({ kind: 'past-use-first', to: '/shelf', peg });
   if (round.due) found.push({ kind: 'round', to: '/can', litres: round.dueL });
-  if (plot.questions.length > 0) found.push({ kind: 'question', to: '/record', count: plot.questions.length });
+  const questions = plot.questions.length + Number(liesAhead(plot));
+  if (questions > 0) found.push({ kind: 'question', to: '/record', count: questions });
   if (fileDue) found.push({ kind: 'file', to: '/record' });
   return found;
 }

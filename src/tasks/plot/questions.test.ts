@@ -5,8 +5,10 @@ import { kg, recorder } from '../../../test/scenarios/recorder.ts';
 import { gardenEntries } from '../demo/garden.ts';
 import { openQuestions } from './questions.ts';
 
-const asked = (entries: readonly Entry[]) => openQuestions(fold(entries), entries);
+const asked = (entries: readonly Entry[]) => openQuestions(fold(entries), entries, READER);
 const me = () => recorder({ by: 'Fork', device: 'phone-9', seed: 9, plot: 'sedge-corner-demo' });
+
+const READER = { now: '2026-07-06T23:00', device: 'phone-can' };
 
 describe('twin entries on the tunnel', () => {
   const entries = gardenEntries('2026-07-05');

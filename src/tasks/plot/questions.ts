@@ -8,7 +8,9 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import type { Question } from '#journal/question.ts';
 import { newestBody } from '#journal/upgrade.ts';
+import { deviceTag } from '#words/device-tag.ts';
 import { questionSentences, questionWords as words } from '#words/en/questions.ts';
+import { aheadOfNow } from './clocks.ts';
 import { fieldLabel, sayEntry } from './record.ts';
 import { nameOf, valuesSaid } from './record-names.ts';
 
@@ -18,6 +20,8 @@ export interface AnswerOffer {
   readonly stands: readonly string[];
   /** Where the answer is to tell an act anew: what is corrected, and how. */
   readonly correction?: { readonly of: Entry; readonly on: string; readonly body: Body<Kind> };
+  /** What to do, where no entry settles it. */
+  readonly advice?: string;
 }
 
 export interface OpenQuestion {
@@ -34,8 +38,46 @@ export interface OpenQuestion {
   readonly disagrees: boolean;
 }
 
-/** Every open question of the plot. */
-export function openQuestions(plot: Plot, entries: readonly Kept[]): readonly OpenQuestion[] {
+/** Whose clock and which moment a question of clocks is asked from. */
+export interface Reader {
+  readonly now: string;
+  readonly device: string;
+}
+
+/** Every open question of the plot; those of clocks, which no fold can know, first. */
+export function openQuestions(plot: Plot, entries: readonly Kept[], reader: Reader): readonly OpenQuestion[] {
+  const own = entries.filter((kept) => kept.plot === plot.id);
+  return [...clockQuestions(plot, own, reader), ...foldQuestions(plot, entries)];
+}
+
+/** Most entries that a question of clocks names; the others are counted. */
+const MOST_NAMED = 5;
+
+/** Entries that lie ahead of the reader's clock, a question for each device. */
+function clockQuestions(plot: Plot, entries: readonly Kept[], { now, device }: Reader): readonly OpenQuestion[] {
+  return aheadOfNow(entries, now).map((ahead) => {
+    const { length } = ahead.entries;
+    const isHere = ahead.device === device;
+    return {
+      key: `clock-ahead:${ahead.device}`,
+      sentence: isHere
+        ? words.aheadHere(length, ahead.mostMinutes)
+        : words.aheadThere(length, ahead.mostMinutes, deviceTag(ahead.device)),
+      about: ahead.entries.slice(0, MOST_NAMED).map((entry) => told(entry, plot)),
+      offers: [
+        { text: words.thisClock, stands: [], advice: words.thisClockAdvice },
+        { text: words.thatClock, stands: [], advice: words.thatClockAdvice },
+      ],
+      disagrees: false,
+    };
+  });
+}
+
+function told(entry: Entry, plot: Plot): OpenQuestion['about'][number] {
+  return { id: entry.id, on: entry.on, by: entry.by, sentence: sayEntry(entry, plot) };
+}
+
+function foldQuestions(plot: Plot, entries: readonly Kept[]): readonly OpenQuestion[] {
   if (plot.questions.length === 0) return [];
   const asked = new Set(plot.questions.flatMap(({ about }) => about));
   const byId = new Map<string, Entry>();
@@ -51,7 +93,7 @@ export function openQuestions(plot: Plot, entries: readonly Kept[]): readonly Op
     return {
       key: question.key,
       sentence: questionSentences[question.kind](values),
-      about: about.map((entry) => ({ id: entry.id, on: entry.on, by: entry.by, sentence: sayEntry(entry, plot) })),
+      about: about.map((entry) => told(entry, plot)),
       offers: offersOf(question, about, plot),
       disagrees: question.answers.length > 1,
     };

@@ -1,7 +1,7 @@
 // Searching the record: every act through its versions, newest first. What a search for a word, a peg or a bed needs of an
 // act is worked out once and kept, in pieces, so that a record of many years opens at once and answers each letter.
 
-import type { Entry, Kept, Sealed } from '#journal/entry.ts';
+import { type Entry, isWithdrawal, type Kept, type Sealed } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Kind } from '#journal/kinds/index.ts';
 import { type RecordLine, recordOf } from '#journal/record.ts';
@@ -18,6 +18,8 @@ export interface RecordAct {
   /** The version that counts; undefined where it was taken back. */
   readonly shown: Entry | undefined;
   readonly versions: readonly Entry[];
+  /** Who took it back, and the instant; undefined where nobody did. */
+  readonly takenBack: { readonly by: string; readonly at: string } | undefined;
 }
 
 export interface RecordSearch {
@@ -114,7 +116,9 @@ function actOf(line: RecordLine, plot: Plot): RecordAct {
   const { id, state, shown, versions } = line;
   const entry = standsAs(line);
   const by = versions[0]?.by ?? entry.by;
-  return { id, kind: entry.kind, state, on: entry.on, by, sentence: sayEntry(entry, plot), shown, versions };
+  const withdrawal = state === 'withdrawn' ? versions.findLast(isWithdrawal) : undefined;
+  const takenBack = withdrawal && { by: withdrawal.by, at: withdrawal.at };
+  return { id, kind: entry.kind, state, on: entry.on, by, sentence: sayEntry(entry, plot), shown, versions, takenBack };
 }
 
 function prepare(line: RecordLine, plot: Plot): Prepared {

@@ -183,6 +183,8 @@ function recordOf(given: Given, dispose: () => void) {
     today,
     /** Whether something that is written down could not be shown: the page is to be loaded again. */
     unshown,
+    /** An instant as the plot's clock showed it. */
+    localAt: (instant: string) => localAt(Date.parse(instant), zone()),
     setKeyholder(tag: string) {
       lasting.write(KEYHOLDER, tag);
       setKeyholder(tag);

@@ -31,7 +31,15 @@ export function ActView(props: { readonly act: RecordAct }) {
           <span>
             <span class="act-when">
               {sayMoment(props.act.on, record.today())}, {words.writtenBy(props.act.by)}
-              <Show when={props.act.state !== 'stands'}>, {words.states[props.act.state]}</Show>
+              <Show when={props.act.state !== 'stands'}>
+                ,{' '}
+                {props.act.takenBack === undefined
+                  ? words.states[props.act.state]
+                  : words.takenBackBy(
+                      props.act.takenBack.by,
+                      sayMoment(record.localAt(props.act.takenBack.at), record.today()),
+                    )}
+              </Show>
             </span>
             <span class="act-sentence">{props.act.sentence}</span>
           </span>
@@ -58,7 +66,9 @@ function Versions(props: { readonly versions: readonly Entry[] }) {
           const fields = entryFields(version, record.plot());
           return (
             <section class="version">
-              <p class="note">{words.version(i(), version.by, sayMoment(version.at.slice(0, 16), record.today()))}</p>
+              <p class="note">
+                {words.version(i(), version.by, sayMoment(record.localAt(version.at), record.today()))}
+              </p>
               <Show when={fields.length > 0} fallback={<p>{words.takenBack}</p>}>
                 <p>{sayMoment(version.on, record.today())}</p>
                 <dl class="inputs">

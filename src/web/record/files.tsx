@@ -6,6 +6,7 @@ import { fileDueDays, unsavedElsewhere } from '#journal/unsaved.ts';
 import { sayDate } from '#words/en/app.ts';
 import { fileCheck, fileWork, unsaved } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
+import { fileName } from '#words/file-name.ts';
 import { useRecord } from '../app/context.tsx';
 import { LongWorkView, longWork } from '../parts/long-work.tsx';
 import { CheckFile } from './check-file.tsx';
@@ -32,9 +33,9 @@ export function Files() {
     work.run(
       fileWork.making,
       async (watched) => {
-        const name = words.fileName(record.plot().facts.name ?? '', record.today());
+        const name = fileName({ plot: record.plot().facts.name ?? '', device: record.device, now: record.now() });
         setSaid('');
-        await makeFile({ store: record.store, entries: record.entries(), name, ...watched });
+        await makeFile({ store: record.store, entries: record.entries(), name, device: record.device, ...watched });
         setSaid(fileWork.handed(name));
       },
       { stopped: setSaid, failed: (failure) => setSaid(sayFileFailure(failure, fileWork.unmade)) },
@@ -61,7 +62,7 @@ export function Files() {
       <p class="note">{fileCheck.note}</p>
       <p id="last-file">{lastFile() ? words.lastFile(sayDate(lastFile()?.on ?? '', record.today())) : words.noFile}</p>
       <CheckFile id="check-file" onNote={note} />
-      <TakeFile />
+      <TakeFile onMake={() => void make()} />
       <Keeping />
       <Forget onNote={note} />
     </section>

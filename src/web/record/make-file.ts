@@ -11,11 +11,13 @@ export interface ToFile extends Watched {
   readonly entries: readonly Kept[];
   /** The file's name. */
   readonly name: string;
+  /** This device, which the file names as its maker, where the sheet knows it. */
+  readonly device?: string;
 }
 
 /** Hands the file over; whether it arrived where the grower wants it, a page cannot know. */
-export async function makeFile({ store, entries, name, ...watched }: ToFile): Promise<void> {
-  const file = await recordFile(store, entries, watched);
+export async function makeFile({ store, entries, name, device, ...watched }: ToFile): Promise<void> {
+  const file = await recordFile(store, entries, { ...watched, maker: { madeAt: new Date().toISOString(), ...(device !== undefined && { device }) } });
   const address = URL.createObjectURL(file);
   const link = Object.assign(document.createElement('a'), { href: address, download: name });
   link.click();

@@ -12,7 +12,10 @@ import { HandMark } from '../parts/marks.tsx';
 export function Questions() {
   const record = useRecord();
   const [said, setSaid] = createSignal('');
-  const open = createMemo(() => openQuestions(record.plot(), record.entries()));
+  const [advice, setAdvice] = createSignal<{ readonly key: string; readonly text: string }>();
+  const open = createMemo(() =>
+    openQuestions(record.plot(), record.entries(), { now: record.now(), device: record.device }),
+  );
   const answer = (question: string, { stands, text, correction }: AnswerOffer) => {
     const write =
       correction === undefined
@@ -47,12 +50,23 @@ export function Questions() {
               <div class="choices">
                 <For each={question.offers}>
                   {(offer) => (
-                    <button type="button" class="block" onClick={() => answer(question.key, offer)}>
+                    <button
+                      type="button"
+                      class="block"
+                      onClick={() =>
+                        offer.advice === undefined
+                          ? answer(question.key, offer)
+                          : setAdvice({ key: question.key, text: offer.advice })
+                      }
+                    >
                       {offer.text}
                     </button>
                   )}
                 </For>
               </div>
+              <p role="status" class="said">
+                {advice()?.key === question.key ? advice()?.text : ''}
+              </p>
             </article>
           )}
         </For>

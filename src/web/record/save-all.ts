@@ -4,7 +4,7 @@
 import type { Kept } from '#journal/entry.ts';
 import { memoryStore } from '#store/memory.ts';
 import type { Store } from '#store/store.ts';
-import { files as words } from '#words/en/record.ts';
+import { fileName } from '#words/file-name.ts';
 import { makeFile } from './make-file.ts';
 
 export interface Held {
@@ -15,7 +15,7 @@ export interface Held {
 
 /** Hands the file to the browser; answers its name, and whether the photos are in it. */
 export async function saveAll({ entries, store, plotName }: Held): Promise<{ name: string; withPhotos: boolean }> {
-  const name = words.fileName(plotName, new Date().toISOString().slice(0, 10));
+  const name = fileName({ plot: plotName, now: new Date().toISOString().slice(0, 16) });
   try {
     await makeFile({ store, entries, name });
     return { name, withPhotos: true };

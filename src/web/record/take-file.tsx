@@ -1,10 +1,11 @@
 // A file taken in: all of it or nothing. Read part by part, so that no file is too large; refused lines are told by their
 // numbers.
 
-import { createSignal } from 'solid-js';
+import { createSignal, Show } from 'solid-js';
 import type { RefusedFile, WholeFile } from '#journal/file-reader.ts';
 import { takeInFile } from '#store/file-in.ts';
-import { fileWork } from '#words/en/files.ts';
+import { type FilesMet, filesThatMet } from '#tasks/plot/clocks.ts';
+import { filesMet, fileWork } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
 
@@ -13,15 +14,17 @@ import { ChooseFile } from './choose-file.tsx';
 import { sayFileFailure } from './file-failure.ts';
 import { RefusedLines } from './refused-lines.tsx';
 
-export function TakeFile() {
+export function TakeFile(props: { readonly onMake: () => void }) {
   const record = useRecord();
   const work = longWork();
   const [said, setSaid] = createSignal('');
+  const [met, setMet] = createSignal<FilesMet>();
   const [refused, setRefused] = createSignal<RefusedFile>();
 
   const take = (file: File) => {
     setRefused(undefined);
     setSaid('');
+    setMet(undefined);
     return work.run(fileWork.taking, (watched) => takenIn(file, watched), {
       stopped: setSaid,
       failed: (failure) => setSaid(sayFileFailure(failure)),
@@ -44,6 +47,7 @@ export function TakeFile() {
     }
     await read.keep();
     record.hear(read.fresh);
+    setMet(filesThatMet({ entries: record.entries(), file: read, device: record.device, nowMs: Date.now() }));
     setSaid(words.taken(read.fresh.length, read.alreadyCount, read.sealedCount));
   }
 
@@ -66,6 +70,17 @@ export function TakeFile() {
       <p role="status" class="said" id="file-said">
         {said()}
       </p>
+      <Show when={met()?.aheadMinutes}>{(minutes) => <p class="wants">{filesMet.ahead(minutes())}</p>}</Show>
+      <Show when={met()?.lacksCount}>
+        {(count) => (
+          <>
+            <p>{filesMet.lacks(count())}</p>
+            <button type="button" class="block" onClick={props.onMake}>
+              {filesMet.makeFor}
+            </button>
+          </>
+        )}
+      </Show>
       <RefusedLines file={refused()} />
     </>
   );

@@ -81,3 +81,20 @@ function counted(count: number, one: string, several: string): string {
   if (count === 0) return `no ${several}`;
   return `${count}${NBSP}${count === 1 ? one : several}`;
 }
+
+/** What can be known when the files of two phones meet. */
+export const filesMet = {
+  ahead: (minutes: number) =>
+    `Entries from the other phone lie at least ${sayAhead(minutes)} ahead of this phone’s clock. One of the clocks is wrong.`,
+  lacks: (count: number) =>
+    `This phone holds ${count}\u00a0${count === 1 ? 'entry' : 'entries'} that the file does not. The other phone probably lacks ${count === 1 ? 'it' : 'them'}.`,
+  makeFor: 'Make a file for the other phone',
+} as const;
+
+/** "5 min", "3 h 5 min", "2 days 3 h": how far something lies ahead. */
+export function sayAhead(minutes: number): string {
+  const [days, hours, rest] = [Math.floor(minutes / 1440), Math.floor((minutes % 1440) / 60), minutes % 60];
+  const said = (count: number, unit: string) => (count > 0 ? [`${count}\u00a0${unit}`] : []);
+  if (days > 0) return [...said(days, days === 1 ? 'day' : 'days'), ...said(hours, 'h')].join(' ');
+  return [...said(hours, 'h'), ...said(rest, 'min')].join(' ') || `0\u00a0min`;
+}

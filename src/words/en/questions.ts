@@ -2,6 +2,7 @@
 
 import { plainFigure } from '#engine/quantity/number.ts';
 import { withUnit } from '../figures.ts';
+import { sayAhead } from './files.ts';
 
 type Values = Readonly<Record<string, string | number>>;
 const num = (value: string | number | undefined) => (typeof value === 'number' ? value : Number.NaN);
@@ -37,6 +38,9 @@ export const questionSentences = {
     `A check of peg ${v.peg} is dated after its vessel was emptied. What is bad in it counts, what is good does not. Correct the date, or let it stand.`,
 } as const;
 
+const entriesOf = (count: number) => `${count}\u00a0${count === 1 ? 'entry' : 'entries'}`;
+const meanwhile = 'Until then what is bad in them counts, and nothing else.';
+
 /** Words around the questions. */
 export const questionWords = {
   heading: 'Questions',
@@ -51,5 +55,13 @@ export const questionWords = {
   keepFigure: (v: Values) => (v.more === 0 ? `Keep ${ofAmount(v, v.keptValue)}` : 'Keep the figures of this entry'),
   takeTyped: (v: Values) =>
     v.more === 0 ? `Take ${ofAmount(v, v.readValue)}, as entered` : 'Take all amounts of this entry as entered',
+  aheadHere: (count: number, minutes: number) =>
+    `${entriesOf(count)} made on this phone lie up to ${sayAhead(minutes)} ahead of its clock. ${meanwhile}`,
+  aheadThere: (count: number, minutes: number, phone: string) =>
+    `${entriesOf(count)} from another phone (${phone}) lie up to ${sayAhead(minutes)} ahead of this phone’s clock. Is this phone’s clock wrong, or that one’s? ${meanwhile}`,
+  thisClock: 'This phone’s clock',
+  thisClockAdvice: 'Set date and time on this phone, then load this page again.',
+  thatClock: 'That phone’s clock, or a date typed wrong',
+  thatClockAdvice: 'Set the clock of that phone. Then correct the dates of these entries in the list below.',
   disagree: 'Two answers to this disagree; answer it anew, or take one of them back below.',
 } as const;

@@ -200,6 +200,7 @@ export const record = {
   versions: 'Every version, the first one first',
   version: (index: number, by: string, when: string) => `${index === 0 ? 'First' : 'Then'}, by ${by}, written ${when}`,
   takenBack: 'Taken back.',
+  takenBackBy: (by: string, when: string) => `taken back by ${by} on ${when}`,
   writtenBy: (by: string) => `by ${by}`,
   correct: 'Correct it',
   correctNote: 'The first entry stays readable; the correction stands beside it.',
@@ -291,14 +292,6 @@ export const files = {
   make: 'Make the file',
   lastFile: (date: string) => `Last checked file: ${date}.`,
   noFile: 'No file of this record was checked yet.',
-  fileName: (plot: string, date: string) => {
-    const plain = plot
-      .normalize('NFKD')
-      .replace(/[^A-Za-z0-9]+/g, '-')
-      .replace(/^-+|-+$/g, '')
-      .toLowerCase();
-    return `${plain || 'plot'}-${date}.jsonl`;
-  },
   take: 'Take in a file',
   choose: 'Choose the file',
   takeNote: 'All of it or nothing: a line that cannot be read refuses the file, and nothing here changes.',
