@@ -11,6 +11,7 @@ import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
+import { pegName } from './batch-name.ts';
 import { heapsOf, heapView } from './heap.ts';
 import { compostOf } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
@@ -74,7 +75,7 @@ function solidsOf({ plot, now, beds }: SourcesAsk): readonly CoverSource[] {
     return [
       {
         id: `solids-${batch.id}`,
-        name: words.solids(batch.peg),
+        name: words.solids(pegName(plot, batch)),
         kind: 'solids',
         perKg: perKgOf(supply),
         haveKg,

@@ -15,6 +15,8 @@ import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import { type Body, kinds } from '#journal/kinds/index.ts';
 import { cressForm as words } from '#words/en/cress.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 
 /** What a test of a feed and one of a heap's compost have in common. */
 type Test = Pick<Body<'feed.tested'>, 'control' | 'samples'>;
@@ -140,11 +142,11 @@ export function cressTestsOf(plot: Plot, feed: string): readonly ActOf<'feed.tes
 export function feedOf(
   plot: Plot,
   id: string,
-): { readonly bottle?: string; readonly batch?: string; readonly peg: number } | undefined {
+): { readonly bottle?: string; readonly batch?: string; readonly peg: PegName } | undefined {
   const bottle = plot.bottles.get(id);
   const batch = plot.batches.get(bottle?.batch ?? id);
   if (batch === undefined) return undefined;
-  return bottle === undefined ? { batch: id, peg: batch.peg } : { bottle: id, peg: batch.peg };
+  return bottle === undefined ? { batch: id, peg: pegName(plot, batch) } : { bottle: id, peg: pegName(plot, batch) };
 }
 
 /** Tests of a heap's compost, the newest first. */

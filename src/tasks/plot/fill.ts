@@ -13,8 +13,10 @@ import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
+import { pegName, pegNameOf } from './batch-name.ts';
 import { onDay } from './dates.ts';
 import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
 import { barredIn, keptOut, LEAST_KG, nameOf, type StockKept, stockKept } from './kept-out.ts';
@@ -44,7 +46,7 @@ export interface VesselOffer {
   readonly lid: Body<'peg.filled'>['lid'];
   readonly place: string | undefined;
   /** The peg that stands in it now. */
-  readonly peg: number | undefined;
+  readonly peg: PegName | undefined;
 }
 
 export interface WaterOffer {
@@ -57,7 +59,7 @@ export interface WaterOffer {
 /** An earlier batch or a bottle of it, neither lost nor in doubt, that a starter can be taken from. */
 export interface StarterOffer {
   readonly id: string;
-  readonly peg: number;
+  readonly peg: PegName;
   readonly leftL: number;
   readonly in: 'bottle' | 'pail';
 }
@@ -108,7 +110,7 @@ function vesselsOf(plot: Plot): readonly VesselOffer[] {
         shape: shapeOf(name),
         lid: vessel.lid,
         place: vessel.place,
-        peg: standing?.peg,
+        peg: pegNameOf(plot, standing?.id),
       },
     ];
   });
@@ -134,15 +136,15 @@ function startersOf(plot: Plot, now: string): readonly StarterOffer[] {
     if (batch === undefined || bottle.emptied !== undefined || !(bottle.leftL.low >= LEAST_L)) continue;
     const at = bottle.strained ?? bottle.act.when;
     if (stateAt(batch, at, plot) !== 'ready') continue;
-    const { id, peg, leftL } = bottle;
-    found.push({ id, peg, leftL: leftL.low, in: 'bottle', minute: at.wallMinute });
+    const { id, leftL } = bottle;
+    found.push({ id, peg: pegName(plot, batch), leftL: leftL.low, in: 'bottle', minute: at.wallMinute });
   }
   for (const batch of plot.batches.values()) {
     if (batch.ended !== undefined || !(batch.presentL >= LEAST_L) || !sound(stateAt(batch, momentOf(now), plot)))
       continue;
     if (stateAt(batch, momentOf(now), plot) !== 'ready') continue;
-    const { id, peg, presentL } = batch;
-    found.push({ id, peg, leftL: presentL, in: 'pail', minute: batch.made.wallMinute });
+    const { id, presentL } = batch;
+    found.push({ id, peg: pegName(plot, batch), leftL: presentL, in: 'pail', minute: batch.made.wallMinute });
   }
   return found.sort((a, b) => b.minute - a.minute).map(({ minute: _, ...offer }) => offer);
 }

@@ -8,8 +8,10 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { type Feed, sumOfFeeds } from '#journal/parts/feeds.ts';
+import type { PegName } from '#words/peg-name.ts';
 import type { Caution } from '../caution.ts';
 import type { SharePercent } from '../ledger-answer.ts';
+import { pegNameOf } from './batch-name.ts';
 import { type CropAsked, cropsAsked } from './goal-forms.ts';
 import { yearSoFar } from './got.ts';
 import { plotLedger } from './ledger.ts';
@@ -28,7 +30,7 @@ export interface GotRow {
 /** Pours of one liquid, added up. */
 export interface PouredSum {
   /** Undefined where the record no longer knows the liquid; null for plain water. */
-  readonly peg: number | undefined | null;
+  readonly peg: PegName | undefined | null;
   readonly count: number;
   readonly concentrateL: Range;
   readonly dilutedL: Range;
@@ -136,7 +138,7 @@ function pouredOn(plot: Plot, bed: Bed, isOfYear: (day: number) => boolean): rea
     groups.set(id, [...(groups.get(id) ?? []), feed]);
   }
   return [...groups].map(([id, feeds]) => ({
-    peg: id === '' ? null : plot.batches.get(id)?.peg,
+    peg: id === '' ? null : pegNameOf(plot, id),
     count: feeds.length,
     concentrateL: sumOfFeeds(feeds, ({ concentrateL }) => concentrateL),
     dilutedL: sumOfFeeds(feeds, ({ pouredL }) => pouredL),

@@ -3,6 +3,7 @@
 
 import type { Plot } from '#journal/fold.ts';
 import { heapNames } from '#words/en/heap-sheet.ts';
+import { pegName } from './batch-name.ts';
 import { keptOutIn, stockView } from './scraps.ts';
 
 /** One thing to choose, by the word that the form keeps for it: `lot:…` or `batch:…`. */
@@ -34,7 +35,7 @@ export function heapOffers({ plot, today }: { readonly plot: Plot; readonly toda
     const weighedKg = batch.strainings.reduce((sum, { solidsKg }) => sum + solidsKg, 0);
     const leftKg = weighedKg - givenKg(plot, batch.id);
     if (!(leftKg >= NOTHING_LEFT_KG)) return [];
-    return [{ choice: `batch:${batch.id}`, name: heapNames.solids(batch.peg), leftKg }];
+    return [{ choice: `batch:${batch.id}`, name: heapNames.solids(pegName(plot, batch)), leftKg }];
   });
   return { lots, solids };
 }

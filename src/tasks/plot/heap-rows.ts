@@ -18,6 +18,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { heapNames } from '#words/en/heap-sheet.ts';
 import { solidsPortion } from '../ledger-supply.ts';
+import { pegName } from './batch-name.ts';
 import { strainedFrom } from './strained-batch.ts';
 
 type Told = Body<'heap.fed'>['ingredients'][number];
@@ -107,14 +108,14 @@ function ingredientOf(plot: Plot, told: Told): Named {
  */
 function batchIngredient(plot: Plot, batch: Batch | undefined): Named {
   if (batch === undefined) return { name: heapNames.unnamed, ingredient: undefined };
-  const name = heapNames.solids(batch.peg);
+  const name = heapNames.solids(pegName(plot, batch));
   if (batch.strainings.length > 0) {
     return {
       name,
       ingredient: resolveIngredient({ ...solidsFigures(plot, batch), material: 'strained-solids', name }),
     };
   }
-  const whole = heapNames.batch(batch.peg);
+  const whole = heapNames.batch(pegName(plot, batch));
   const { parts: tipped, waterL } = batch.tipped.parts.length > 0 ? batch.tipped : batch.contents;
   const parts = tipped.flatMap(({ material: id, name: own, analysis, massKg }) =>
     id === undefined || material(id) === undefined

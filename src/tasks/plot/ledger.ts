@@ -15,6 +15,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
 import { liquidOf } from '../ledger-supply.ts';
 import { cropBefore, cropsYearBefore, residuesOf } from '../residues.ts';
+import { pegNameOf } from './batch-name.ts';
 import { areaOf } from './bed-area.ts';
 import { compostsOf, dressingsOn } from './ledger-dressings.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
@@ -185,7 +186,7 @@ function poursOn(
     }
   }
   return [...byBatch].flatMap(([id, weeks]) => {
-    const peg = plot.batches.get(id)?.peg;
+    const peg = pegNameOf(plot, id);
     const what = peg === undefined ? 'a liquid nobody knows' : `peg ${peg}`;
     const liquid = liquids(id) ?? { gPerL: {}, ceilingGPerL: {} };
     return [...weeks.values()].map(({ day, sureL, maybeL }) => {

@@ -10,7 +10,9 @@ import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import { type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { openSour, runSour, todayOf } from '../sour-open.ts';
+import { pegName } from './batch-name.ts';
 import { type PegAsk, pegView } from './peg.ts';
 import { pegSour, type SourAsk } from './peg-sour.ts';
 
@@ -24,7 +26,7 @@ const ALL_GROUPS = 'all';
 /** One finished batch and the question about it. */
 export interface Lesson {
   readonly batch: string;
-  readonly peg: number;
+  readonly peg: PegName;
   readonly ask: SourAsk;
 }
 
@@ -63,7 +65,7 @@ export function lessonsFor({ plot, batch, now }: PegAsk): Lessons {
       .slice(-MOST_LESSONS)
       .flatMap(({ one, at }) => {
         const asked = pegSour({ plot, batch: one, view: pegView({ plot, batch: one, now: at.on }) });
-        return asked.ok ? [{ batch: one.id, peg: one.peg, ask: asked.ask }] : [];
+        return asked.ok ? [{ batch: one.id, peg: pegName(plot, one), ask: asked.ask }] : [];
       }),
   };
 }

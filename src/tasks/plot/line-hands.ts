@@ -2,6 +2,7 @@
 // in the tasks for peg and shelf; here is only the order.
 
 import type { Plot } from '#journal/fold.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { liesAhead } from './counted.ts';
 import type { BottlesOnLine, PegOnLine } from './line.ts';
 import type { Round } from './line-round.ts';
@@ -26,7 +27,7 @@ export interface Hand {
   readonly kind: HandKind;
   /** Address of the sheet where it is done. */
   readonly to: string;
-  readonly peg?: number;
+  readonly peg?: PegName;
   readonly litres?: number;
   readonly count?: number;
 }

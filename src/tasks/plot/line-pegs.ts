@@ -11,13 +11,14 @@ const USUAL_GAS_ROOM_FRACTION = 0.25;
 /** Every batch with something in its vessel, by peg number. */
 export function pegsOnLine(plot: Plot, now: string): readonly PegOnLine[] {
   return standingPegs(plot, now)
-    .toSorted((a, b) => a.peg - b.peg)
+    .toSorted((a, b) => a.batch.peg - b.batch.peg)
     .map(({ id, peg, day, state, held, nextLookOn, lookDue, hand, vessel, batch }) => {
       const told = batch.vessel === undefined ? undefined : plot.vessels.get(batch.vessel);
       const basin = basinOf(told, batch.presentL);
       return {
         batch: id,
         peg,
+        number: batch.peg,
         day,
         state,
         held,

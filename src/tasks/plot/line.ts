@@ -9,6 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { fileDueDays, type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { counted } from './counted.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
@@ -49,7 +50,9 @@ export interface ScrapsOnLine {
 
 export interface PegOnLine {
   readonly batch: string;
-  readonly peg: number;
+  readonly peg: PegName;
+  /** The number alone, as it is drawn. */
+  readonly number: number;
   readonly day: number;
   readonly state: State;
   readonly held: boolean;
@@ -65,7 +68,7 @@ export interface PegOnLine {
 /** One group of bottles filled alike. */
 export interface BottlesOnLine {
   readonly id: string;
-  readonly peg: number;
+  readonly peg: PegName;
   readonly leftL: number;
   /** Undefined where it is no feed to keep. */
   readonly useFirstOn: string | undefined;

@@ -7,6 +7,8 @@ import type { State } from '#engine/souring/reason.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 import { type Origin, originOf } from './origin.ts';
 import { pegWord } from './peg.ts';
 
@@ -27,7 +29,7 @@ export interface Liquid extends LiquidState, Origin {
   readonly id: string;
   readonly kind: 'bottle' | 'batch';
   readonly batch: string;
-  readonly peg: number;
+  readonly peg: PegName;
   readonly leftL: Range;
   readonly ph: number | undefined;
   readonly ecDsPerM: number | undefined;
@@ -54,14 +56,15 @@ export function liquidsOf(plot: Plot, now: string): readonly Liquid[] {
       ...facts(plot, batch, now),
     });
   }
-  return found.sort((a, b) => Number(a.kind === 'batch') - Number(b.kind === 'batch') || a.peg - b.peg);
+  const number = (one: Liquid) => plot.batches.get(one.batch)?.peg ?? 0;
+  return found.sort((a, b) => Number(a.kind === 'batch') - Number(b.kind === 'batch') || number(a) - number(b));
 }
 
 function facts(plot: Plot, batch: Batch, now: string) {
   const strained = batch.strainings.at(-1)?.body;
   return {
     batch: batch.id,
-    peg: batch.peg,
+    peg: pegName(plot, batch),
     ...judged(plot, batch, now),
     ...originOf(plot, batch),
     ph: strained?.acidity?.ph ?? last(batch, ({ acidity }) => acidity?.ph),
@@ -94,10 +97,10 @@ export function sourceAt(
   plot: Plot,
   source: { readonly bottle?: string | undefined; readonly batch?: string | undefined },
   at: string,
-): (LiquidState & Origin & { readonly peg: number }) | undefined {
+): (LiquidState & Origin & { readonly peg: PegName }) | undefined {
   const bottle = source.bottle === undefined ? undefined : plot.bottles.get(source.bottle);
   const batch = plot.batches.get(bottle?.batch ?? source.batch ?? '');
-  return batch && { peg: batch.peg, ...judged(plot, batch, at), ...originOf(plot, batch) };
+  return batch && { peg: pegName(plot, batch), ...judged(plot, batch, at), ...originOf(plot, batch) };
 }
 
 function judged(plot: Plot, batch: Batch, now: string): LiquidState {

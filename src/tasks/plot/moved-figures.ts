@@ -9,6 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { type ChangeSaid, isMoved, type MovedOf, sayMoved } from '#words/en/figures-shown.ts';
+import { pegName } from './batch-name.ts';
 import { bottleNow, liquidNow, litresOf, pourNow } from './figures-now.ts';
 import type { Figures, FiguresShown, WhatShown } from './figures-shown.ts';
 
@@ -100,7 +101,7 @@ export function movedBy(
         (bottle) => bottleNow(plot, bottle),
       ),
     ];
-    const { peg } = batch;
+    const peg = pegName(plot, batch);
     found.push(
       ...movedOf(
         { of: 'liquid', peg },

@@ -12,6 +12,8 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch, BatchLook } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { basinOf } from './line-shapes.ts';
@@ -64,7 +66,8 @@ export interface PegVessel {
 export interface PegView {
   readonly batch: Batch;
   readonly id: string;
-  readonly peg: number;
+  /** As it is said; the number that hangs on it is the batch's. */
+  readonly peg: PegName;
   readonly filledOn: string;
   /** Calendar days since the filling. */
   readonly day: number;
@@ -175,7 +178,7 @@ export function pegView(ask: PegAsk): PegView {
   return {
     batch,
     id: batch.id,
-    peg: batch.peg,
+    peg: pegName(plot, batch),
     filledOn: batch.filled.on,
     day: at.dateDay - batch.filled.dateDay,
     vessel: vesselOf(plot, batch),

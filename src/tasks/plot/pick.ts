@@ -14,6 +14,7 @@ import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { Feed } from '#journal/parts/feeds.ts';
 import type { Question } from '#journal/question.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { bedsThatMayBe, counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type DressedWait, dressedWaits } from './dressed-wait.ts';
@@ -33,7 +34,7 @@ export interface PickFeed {
   readonly on: string;
   readonly days: number;
   readonly way: 'soil' | 'leaf';
-  readonly pegs: readonly number[];
+  readonly pegs: readonly PegName[];
   /** Whether every liquid in it was held when it was poured, and none is lost now. */
   readonly held: boolean;
   /** What animals may have left in it, and how it came in; undefined where it is not known what was poured. */
@@ -124,7 +125,7 @@ function orderKey({ answer, tillOn, firstPickOn }: PickBed, today: number): numb
 }
 
 type Source = Feed['act']['body']['from'][number];
-type StateOf = (source: Source, at: string) => (LiquidState & Origin & { readonly peg: number }) | undefined;
+type StateOf = (source: Source, at: string) => (LiquidState & Origin & { readonly peg: PegName }) | undefined;
 
 interface Asked {
   readonly today: number;

@@ -7,6 +7,8 @@ import type { State } from '#engine/souring/reason.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type Liquid, liquidsOf, usualLiquid } from './liquid.ts';
@@ -32,6 +34,8 @@ export interface Tag {
   readonly of: 'bottle' | 'vessel';
   readonly batch: string;
   readonly peg: number;
+  /** The same with what tells it apart, where two batches carry it. */
+  readonly said: PegName;
   /** Plants in it, the heaviest first: an id of the materials table, or a name. */
   readonly plants: readonly { readonly material: string | undefined; readonly name: string | undefined }[];
   readonly morePlants: boolean;
@@ -59,24 +63,25 @@ export function tagsOf({ plot: of, now }: PrintAsk): readonly Tag[] {
     if (batch === undefined) return [];
     return bottle.eachL
       .filter((litres) => litres > 0)
-      .map((litres) => bottleTag({ bottle, batch, liquid, litres, rawBeds }));
+      .map((litres) => bottleTag({ plot, bottle, batch, liquid, litres, rawBeds }));
   });
-  const ofPegs = standingPegs(plot, now).map((view) => vesselTag(view, rawBeds));
+  const ofPegs = standingPegs(plot, now).map((view) => vesselTag(plot, view, rawBeds));
   return [...ofBottles, ...ofPegs];
 }
 
 function bottleTag(of: {
+  readonly plot: Plot;
   readonly bottle: ShelfBottle;
   readonly batch: Batch;
   readonly liquid: Liquid | undefined;
   readonly litres: number;
   readonly rawBeds: readonly string[];
 }): Tag {
-  const { bottle, batch, liquid, litres, rawBeds } = of;
+  const { plot, bottle, batch, liquid, litres, rawBeds } = of;
   const feeds = liquid?.state === 'ready';
   return {
     of: 'bottle',
-    ...whatIsIn(batch),
+    ...whatIsIn(plot, batch),
     strainedOn: batch.strainings.at(-1)?.when.on.slice(0, 10),
     litres,
     state: liquid?.state ?? 'unknown',
@@ -88,10 +93,10 @@ function bottleTag(of: {
   };
 }
 
-function vesselTag({ batch, state, held }: PegView, rawBeds: readonly string[]): Tag {
+function vesselTag(plot: Plot, { batch, state, held }: PegView, rawBeds: readonly string[]): Tag {
   return {
     of: 'vessel',
-    ...whatIsIn(batch),
+    ...whatIsIn(plot, batch),
     strainedOn: undefined,
     litres: batch.presentL,
     state,
@@ -103,11 +108,15 @@ function vesselTag({ batch, state, held }: PegView, rawBeds: readonly string[]):
   };
 }
 
-function whatIsIn(batch: Batch): Pick<Tag, 'batch' | 'peg' | 'plants' | 'morePlants' | 'filledOn'> {
+function whatIsIn(
+  plot: Plot,
+  batch: Batch,
+): Pick<Tag, 'batch' | 'peg' | 'said' | 'plants' | 'morePlants' | 'filledOn'> {
   const plants = [...batch.contents.parts].sort((a, b) => b.massKg - a.massKg);
   return {
     batch: batch.id,
     peg: batch.peg,
+    said: pegName(plot, batch),
     plants: plants.slice(0, MOST_PLANTS).map(({ material, name }) => ({ material, name })),
     morePlants: plants.length > MOST_PLANTS,
     filledOn: batch.filled.on.slice(0, 10),
@@ -132,7 +141,7 @@ export interface CardCan {
 
 /** The card for the shed wall: the liquid that is in use, and what each can takes of it. */
 export interface CanWallCard {
-  readonly liquid: { readonly peg: number; readonly batch: string; readonly held: boolean } | undefined;
+  readonly liquid: { readonly peg: PegName; readonly batch: string; readonly held: boolean } | undefined;
   readonly ratio: Ratio | undefined;
   readonly jugMl: number;
   readonly cans: readonly CardCan[];

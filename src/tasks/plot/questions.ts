@@ -10,6 +10,7 @@ import type { Question } from '#journal/question.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { deviceTag } from '#words/device-tag.ts';
 import { questionSentences, questionWords as words } from '#words/en/questions.ts';
+import { pegNameOf } from './batch-name.ts';
 import { aheadOfNow } from './clocks.ts';
 import { fieldLabel, sayEntry } from './record.ts';
 import { nameOf, valuesSaid } from './record-names.ts';
@@ -85,10 +86,17 @@ function foldQuestions(plot: Plot, entries: readonly Kept[]): readonly OpenQuest
   return plot.questions.map((question) => {
     const about = question.about.flatMap((id) => byId.get(id) ?? []);
     const { bed, thing } = question.values;
+    const peg =
+      question.kind === 'same-peg'
+        ? undefined
+        : question.about
+            .map((id) => pegNameOf(plot, plot.bottles.get(id)?.batch ?? id))
+            .find((one) => one !== undefined);
     const values = {
       ...question.values,
       ...(typeof bed === 'string' && { bed: nameOf(bed, plot) }),
       ...(typeof thing === 'string' && { thing: nameOf(thing, plot) }),
+      ...(peg !== undefined && { peg }),
     };
     return {
       key: question.key,

@@ -9,6 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import { answerNames } from '#words/en/plot.ts';
 import { record as words } from '#words/en/record.ts';
 import { sayTyped } from '#words/quantity.ts';
+import { pegNameOf } from './batch-name.ts';
 
 /** One field of an entry as it was typed; the path has dots and counts lists from 0. */
 export interface FieldSaid {
@@ -112,8 +113,8 @@ const FREE = [
 
 /** What an id stands for on the plot. */
 export function nameOf(id: string, plot: Plot): string {
-  const batch = plot.batches.get(id) ?? plot.bottles.get(id);
-  if (batch !== undefined) return words.peg(batch.peg);
+  const peg = pegNameOf(plot, plot.bottles.get(id)?.batch ?? id);
+  if (peg !== undefined) return words.peg(peg);
   const bed = plot.beds.get(id)?.facts;
   if (bed !== undefined) return words.bed(bed.name ?? '', bed.tag);
   const lot = plot.lots.get(id)?.act.body;

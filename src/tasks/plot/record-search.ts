@@ -5,6 +5,8 @@ import { type Entry, isWithdrawal, type Kept, type Sealed } from '#journal/entry
 import type { Plot } from '#journal/fold.ts';
 import type { Kind } from '#journal/kinds/index.ts';
 import { type RecordLine, recordOf } from '#journal/record.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 import { entryFields, sayEntry } from './record.ts';
 
 /** One act of the record, ready to be shown. */
@@ -25,7 +27,8 @@ export interface RecordAct {
 export interface RecordSearch {
   readonly text?: string;
   readonly kind?: string;
-  readonly peg?: number | undefined;
+  /** A peg's number, or the id of one batch where two carry it. */
+  readonly peg?: number | string | undefined;
   readonly bed?: string;
   /** A day, as 2026-06-10. */
   readonly day?: string;
@@ -57,7 +60,7 @@ export interface RecordIndex {
 /** What a search asks an act for. */
 interface Prepared {
   readonly text: string;
-  readonly pegs: readonly number[];
+  readonly pegs: readonly string[];
   readonly beds: readonly string[];
 }
 
@@ -103,7 +106,7 @@ export function recordIndex(of: {
 }
 
 function has({ text, pegs, beds }: Prepared, { peg, bed }: RecordSearch, wanted: string): boolean {
-  if (peg !== undefined && !pegs.includes(peg)) return false;
+  if (peg !== undefined && !pegs.includes(String(peg))) return false;
   return !(bed && !beds.includes(bed)) && text.includes(wanted);
 }
 
@@ -132,20 +135,33 @@ function prepare(line: RecordLine, plot: Plot): Prepared {
 function aboutOf(
   { versions }: RecordLine,
   plot: Plot,
-): { readonly pegs: readonly number[]; readonly beds: readonly string[] } {
-  const pegs: number[] = [];
+): { readonly pegs: readonly string[]; readonly beds: readonly string[] } {
+  const pegs: string[] = [];
   const beds: string[] = [];
   for (const { id, body } of versions) {
-    const made = plot.batches.get(id) ?? plot.bottles.get(id);
-    if (made !== undefined) pegs.push(made.peg);
+    pegs.push(...pegsOf(id, plot));
     if (plot.beds.has(id)) beds.push(id);
     mentioned(body, (text) => {
-      const peg = plot.batches.get(text)?.peg ?? plot.bottles.get(text)?.peg;
-      if (peg !== undefined) pegs.push(peg);
+      pegs.push(...pegsOf(text, plot));
       if (plot.beds.has(text)) beds.push(text);
     });
   }
   return { pegs, beds };
+}
+
+/** What a batch, or the batch of a bottle, is searched by: its number and its id. */
+function pegsOf(id: string, plot: Plot): readonly string[] {
+  const batch = plot.batches.get(plot.bottles.get(id)?.batch ?? id);
+  return batch === undefined ? [] : [String(batch.peg), batch.id];
+}
+
+/** Every peg to search by, by number; a number that two batches carry stands for each by itself. */
+export function pegsToSearch(plot: Plot): readonly (readonly [value: string, said: PegName])[] {
+  const batches = [...plot.batches.values()].sort((a, b) => a.peg - b.peg || a.made.wallMinute - b.made.wallMinute);
+  return batches.map((batch) => {
+    const said = pegName(plot, batch);
+    return [said === batch.peg ? String(said) : batch.id, said];
+  });
 }
 
 function mentioned(value: unknown, tell: (text: string) => void): void {

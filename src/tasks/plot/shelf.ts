@@ -12,6 +12,8 @@ import type { Body } from '#journal/kinds/index.ts';
 import { type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegNameOf } from './batch-name.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
@@ -53,7 +55,7 @@ export interface UseFirstDates {
 /** One opened or unopened bottle of a group, fullest first. */
 export interface ShelfBottle {
   readonly id: string;
-  readonly peg: number;
+  readonly peg: PegName;
   readonly batch: string;
   readonly label: string | undefined;
   readonly place: string | undefined;
@@ -101,7 +103,7 @@ export interface ShelfView {
   readonly inDateL: number;
   readonly emptied: readonly {
     readonly id: string;
-    readonly peg: number;
+    readonly peg: PegName;
     readonly on: string;
     readonly filledL: number;
   }[];
@@ -112,17 +114,18 @@ export interface ShelfView {
 export function shelf({ plot: of, now }: ShelfAsk): ShelfView {
   const plot = counted(of, now);
   const standing = [...plot.bottles.values()].filter(({ emptied }) => emptied === undefined);
+  const number = ({ id }: ShelfBottle) => plot.bottles.get(id)?.peg ?? 0;
   const bottles = standing
     .map((bottle) => shelfBottle(bottle, plot, now))
-    .sort((a, b) => compare(a.useFirst.likely, b.useFirst.likely) || a.peg - b.peg || compare(a.id, b.id));
+    .sort((a, b) => compare(a.useFirst.likely, b.useFirst.likely) || number(a) - number(b) || compare(a.id, b.id));
   const inDate = bottles.filter(({ useFirst: { age } }) => age === 'in-date' || age === 'soon');
   const inDateL = inDate.reduce((litres, { leftL }) => litres + leftL.likely, 0);
   return {
     bottles,
     leftL: bottles.length > 0 ? sum(bottles.map(({ leftL }) => leftL)) : point(0),
     inDateL,
-    emptied: [...plot.bottles.values()].flatMap(({ id, peg, emptied, filledL }) =>
-      emptied === undefined ? [] : [{ id, peg, on: emptied.on, filledL }],
+    emptied: [...plot.bottles.values()].flatMap(({ id, peg, batch, emptied, filledL }) =>
+      emptied === undefined ? [] : [{ id, peg: pegNameOf(plot, batch) ?? peg, on: emptied.on, filledL }],
     ),
     round: roundWant(plot, now, inDate, inDateL),
   };
@@ -134,7 +137,7 @@ function shelfBottle(bottle: Bottle, plot: Plot, now: string): ShelfBottle {
   const sinceVentDays = momentOf(now).dateDay - bottle.lastVented.dateDay;
   return {
     id: bottle.id,
-    peg: bottle.peg,
+    peg: pegNameOf(plot, bottle.batch) ?? bottle.peg,
     batch: bottle.batch,
     label: body.label,
     place: body.place,

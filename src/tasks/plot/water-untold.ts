@@ -6,6 +6,8 @@ import type { Kept } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { standing } from '#journal/standing.ts';
+import type { PegName } from '#words/peg-name.ts';
+import { pegName } from './batch-name.ts';
 
 type PutIn = 'peg.filled' | 'peg.toppedUp';
 type PutInAct = { [K in PutIn]: ActOf<K> }[PutIn];
@@ -28,7 +30,7 @@ function putInIds(plot: Plot, batch: string, seen = new Set<string>()): Readonly
 
 /** What is asked: the peg whose water nobody told of, and the acts that put it in. */
 export interface WaterUntold {
-  readonly peg: number;
+  readonly peg: PegName;
   readonly acts: readonly PutInAct[];
 }
 
@@ -40,7 +42,7 @@ export function waterUntold(plot: Plot, entries: readonly Kept[], batch: string)
     if (here === undefined || seen.has(here.id)) return undefined;
     seen.add(here.id);
     const acts = here.contents.waterSources.some(isBlank) ? actsUntold(entries, putInIds(plot, here.id)) : [];
-    if (acts.length > 0) return { peg: here.peg, acts };
+    if (acts.length > 0) return { peg: pegName(plot, here), acts };
     for (const starter of here.contents.starters) {
       const found = ask(starter);
       if (found !== undefined) return found;

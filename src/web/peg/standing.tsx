@@ -52,11 +52,11 @@ export function StandingVessel(props: { readonly view: PegView; readonly onScale
   const [width, place] = measured(350);
   return (
     <div class="drawing-place standing" ref={place}>
-      <Show when={vesselPicture(props.view)} fallback={<PegStake peg={props.view.peg} />}>
+      <Show when={vesselPicture(props.view)} fallback={<PegStake peg={props.view.batch.peg} />}>
         {(picture) => (
           <>
             <VesselDrawing picture={picture()} width={width()} onScale={props.onScale} />
-            <PegStake peg={props.view.peg} hungAt={axisX(width())} />
+            <PegStake peg={props.view.batch.peg} hungAt={axisX(width())} />
           </>
         )}
       </Show>

@@ -35,14 +35,17 @@ function OneTag(props: { readonly tag: Tag; readonly isDemo: boolean }) {
       <MadeWith />
       <div class="tag-top">
         <div class="tag-number">
-          <TagDigits number={peg()} label={print.pegNumber(props.tag.peg)} mostMm={NUMBER_MOST_MM} />
+          <TagDigits number={peg()} label={print.pegNumber(props.tag.said)} mostMm={NUMBER_MOST_MM} />
         </div>
         <Show when={props.isDemo}>
           <span class="tag-demo">{app.demo}</span>
         </Show>
-        <TagQr text={`${location.origin}/peg/${props.tag.batch}`} sizeMm={QR_MM} label={print.qr(props.tag.peg)} />
+        <TagQr text={`${location.origin}/peg/${props.tag.batch}`} sizeMm={QR_MM} label={print.qr(props.tag.said)} />
       </div>
       <p class="tag-warning">{print.tagWarning(props.tag.of)}</p>
+      <Show when={props.tag.said !== props.tag.peg}>
+        <p class="tag-line">{print.pegNumber(props.tag.said)}</p>
+      </Show>
       <For each={tagLines(props.tag)}>
         {(line, i) => <p class={i() === 0 ? 'tag-line' : 'tag-line whole'}>{line}</p>}
       </For>

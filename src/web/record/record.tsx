@@ -5,7 +5,7 @@ import { A } from '@solidjs/router';
 import { createEffect, createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { bedStrips } from '#tasks/plot/facts.ts';
 import { movedBy } from '#tasks/plot/moved-figures.ts';
-import { needsPrepared, type RecordSearch, recordIndex } from '#tasks/plot/record-search.ts';
+import { needsPrepared, pegsToSearch, type RecordSearch, recordIndex } from '#tasks/plot/record-search.ts';
 import { titles } from '#words/en/app.ts';
 import { demo } from '#words/en/demo.ts';
 import { record as words } from '#words/en/record.ts';
@@ -69,7 +69,7 @@ export function RecordScreen() {
         <MovedFigures id="record-moved" moved={movedBy(record.plot())} />
         <Search
           search={search()}
-          pegs={[...new Set([...record.plot().batches.values()].map(({ peg }) => peg))].sort((a, b) => a - b)}
+          pegs={pegsToSearch(record.plot())}
           beds={bedStrips(record.plot()).map(({ id, facts }) => [id, words.bed(facts.name ?? '', facts.tag)] as const)}
           onSearch={(change) => {
             setMost(PAGE);

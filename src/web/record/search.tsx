@@ -3,10 +3,11 @@
 import { For } from 'solid-js';
 import type { RecordSearch } from '#tasks/plot/record-search.ts';
 import { kindNames, record as words } from '#words/en/record.ts';
+import type { PegName } from '#words/peg-name.ts';
 
 export interface SearchProps {
   readonly search: RecordSearch;
-  readonly pegs: readonly number[];
+  readonly pegs: readonly (readonly [value: string, said: PegName])[];
   readonly beds: readonly (readonly [id: string, name: string])[];
   readonly onSearch: (change: RecordSearch) => void;
 }
@@ -50,8 +51,8 @@ export function Search(props: SearchProps) {
             id="search-peg"
             label={words.pegField}
             taken={String(props.search.peg ?? '')}
-            options={props.pegs.map((peg) => [String(peg), words.peg(peg)] as const)}
-            onTake={(peg) => props.onSearch({ peg: peg === '' ? undefined : Number(peg) })}
+            options={props.pegs.map(([value, said]) => [value, words.peg(said)] as const)}
+            onTake={(peg) => props.onSearch({ peg: peg || undefined })}
           />
           <Choice
             id="search-bed"

@@ -5,6 +5,7 @@ import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import { pegName } from '#tasks/plot/batch-name.ts';
 import { batchNamed } from '#tasks/plot/peg.ts';
 import {
   calendarDayOf,
@@ -17,6 +18,7 @@ import {
 import { strainingActs } from '#tasks/plot/straining-acts.ts';
 import { app, titles } from '#words/en/app.ts';
 import { pegDay, strainSheet, sumLine } from '#words/en/straining.ts';
+import type { PegName } from '#words/peg-name.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
@@ -42,7 +44,7 @@ export function StrainScreen() {
   const record = useRecord();
   const params = useParams<{ batch: string }>();
   /** The batch as it stood when the sheet was opened stays shown once it is written down. */
-  const [done, setDone] = createSignal<{ readonly peg: number; readonly bottled: boolean }>();
+  const [done, setDone] = createSignal<{ readonly peg: PegName; readonly bottled: boolean }>();
   const batch = createMemo(() => batchNamed(record.plot(), params.batch));
   return (
     <Show
@@ -84,7 +86,7 @@ export function StrainScreen() {
 
 function StrainForm(props: {
   readonly batch: Batch;
-  readonly onDone: (done: { readonly peg: number; readonly bottled: boolean }) => void;
+  readonly onDone: (done: { readonly peg: PegName; readonly bottled: boolean }) => void;
 }) {
   const record = useRecord();
   const { draft, change, clear } = useDraft<StrainDraft>(`strain.${props.batch.id}`, EMPTY_STRAIN);
@@ -193,7 +195,7 @@ function StrainForm(props: {
               }
             : undefined,
       });
-      const written = { peg: props.batch.peg, bottled: bottling() };
+      const written = { peg: pegName(record.plot(), props.batch), bottled: bottling() };
       await record.acts(acts, () => {
         clear();
         props.onDone(written);
@@ -230,7 +232,7 @@ function StrainForm(props: {
   return (
     <Sheet
       title={titles.strain}
-      aside={pegDay(props.batch.peg, calendarDayOf(ask()))}
+      aside={pegDay(pegName(record.plot(), props.batch), calendarDayOf(ask()))}
       here="bottle"
       number={SHEET_NUMBER}
     >

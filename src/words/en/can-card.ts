@@ -7,6 +7,7 @@ import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Level, Values } from '#engine/rules/rule.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { band, counted, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 import { canCautions, sayMeasure } from './can.ts';
 import { careCautions } from './care.ts';
@@ -103,7 +104,7 @@ export const canCard = {
   bottles: 'bottles',
   drained: 'drained, not bottled',
   left: (low: string, high: string) => (low === high ? `${low} left` : `${low} to ${high} left`),
-  pegWord: (peg: number) => `peg ${peg}`,
+  pegWord: (peg: PegName) => `peg ${peg}`,
   heldFrom: (date: string) => `held from ${date}`,
   whichCan: 'Which can?',
   otherCan: 'Another can',
@@ -142,7 +143,7 @@ export const canCard = {
   less: 'less',
   more: 'more',
   into: 'into the can',
-  of: (peg: number) => `of peg ${peg}`,
+  of: (peg: PegName) => `of peg ${peg}`,
   fullJugs: (count: number, jugMl: number) => `${counted(count, 'full jug')} of ${ml(jugMl)}, then to`,
   fillTo: 'then fill to',
   fillToPart: 'then fill only to',
@@ -197,9 +198,9 @@ export const canCard = {
     'after-90': 'in 90 days or more',
     far: 'in more than 120 days',
   },
-  animalAsk: (peg: number) => `Why animals may have reached peg ${peg}:`,
+  animalAsk: (peg: PegName) => `Why animals may have reached peg ${peg}:`,
   animalWhys: pickHowIn,
-  waterAsk: (peg: number) => `Where did the water in peg ${peg} come from?`,
+  waterAsk: (peg: PegName) => `Where did the water in peg ${peg} come from?`,
   waterFrom: fillSheet.sources as Readonly<Record<keyof typeof fillSheet.sources, string>>,
   waterSaved: 'Thank you. The record now says where the water came from.',
   noDose: 'No dose',
@@ -215,7 +216,7 @@ export const canCard = {
   toChoose: 'Choose batch, can and strength',
   toPlot: 'To the plot',
   toShelf: 'To the shelf',
-  toPeg: (peg: number) => `To peg ${peg}`,
+  toPeg: (peg: PegName) => `To peg ${peg}`,
   otherBed: 'Another bed',
   toLine: 'To the line',
   saving: 'Writing it down',

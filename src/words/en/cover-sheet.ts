@@ -3,6 +3,7 @@
 import type { Nutrient } from '#engine/ground/need.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { band, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { nutrientNames, sayAmount } from './cover.ts';
 
 /** Grams, one decimal below ten. */
@@ -115,7 +116,7 @@ export const coverSheet = {
   expectedMore: 'Another line',
   expectedName: (name: string) => `${name}, still to come`,
   noMaterial: 'Say what is to come.',
-  solids: (peg: number) => `solids of peg ${peg}`,
+  solids: (peg: PegName) => `solids of peg ${peg}`,
   compost: (heap: string) => `compost of heap ${heap}`,
   bucket: (litres: number) => ({
     one: `bucket of ${withUnit(litres, 'L', 0)}`,

@@ -1,10 +1,11 @@
 // The cress test in plain English: the form, what is wrong at a field, and the printed card around the steps of spray.ts.
 
 import { counted, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 
 export const cressForm = {
   title: 'Cress test',
-  lead: (peg: number) => `Seeds on paper wet with peg ${peg}, diluted, beside seeds in the water alone.`,
+  lead: (peg: PegName) => `Seeds on paper wet with peg ${peg}, diluted, beside seeds in the water alone.`,
   compostTitle: 'Cress test of compost',
   compostLead: (heap: string) =>
     `Seeds on paper wet with water that stood a day on compost of ${heap}, one part in ten, beside seeds in the water alone.`,

@@ -4,6 +4,7 @@
 import type { Range } from '#engine/quantity/range.ts';
 import type { Version } from '#engine/tables/version.ts';
 import { band, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { madeWith, versionDate } from './version.ts';
 
 type What = 'nGPerL' | 'pGPerL' | 'kGPerL' | 'nG' | 'pG' | 'kG' | 'useFirstDays';
@@ -20,7 +21,7 @@ const NAMES: Readonly<Record<What, string>> = {
 
 /** What it is about: the liquid of a batch, its bottles, or the pours on a bed. */
 export type MovedOf =
-  | { readonly of: 'liquid' | 'bottles'; readonly peg: number }
+  | { readonly of: 'liquid' | 'bottles'; readonly peg: PegName }
   | { readonly of: 'pours'; readonly name: string };
 
 /** One figure that moved. */

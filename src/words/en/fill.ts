@@ -2,6 +2,7 @@
 // What the answer itself says is fit.ts and weigh-in.ts.
 
 import { counted, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
 export const fillSheet = {
@@ -73,7 +74,7 @@ export const fillSheet = {
   stopped: 'Cannot be finished while a stop stands. Change what it names.',
   barred: 'Cannot be finished while this is in it:',
   holdsStand: 'Not yet, says a caution above. What went in is written down as it is; mend it first where you can.',
-  done: (peg: number) => `Peg ${peg} hangs.`,
+  done: (peg: PegName) => `Peg ${peg} hangs.`,
   doneRest: 'That is written down.',
   tagHeading: 'On the tag',
   notDrink: 'not a drink',
@@ -147,25 +148,25 @@ export function lotShort(leftKg: number): string {
 export function vesselWords(vessel: {
   readonly name: string;
   readonly volumeL: number;
-  readonly peg: number | undefined;
+  readonly peg: PegName | undefined;
 }): string {
   const size = vessel.name.includes(figure(vessel.volumeL)) ? '' : `, ${withUnit(vessel.volumeL, 'L')}`;
   return `${vessel.name}${size}${vessel.peg === undefined ? '' : ` (peg ${vessel.peg} stands in it)`}`;
 }
 
-export function vesselTaken(peg: number): string {
+export function vesselTaken(peg: PegName): string {
   return `Peg ${peg} still stands in this vessel. Strain or move it first, or take another.`;
 }
 
 export function starterWords(starter: {
-  readonly peg: number;
+  readonly peg: PegName;
   readonly leftL: number;
   readonly in: 'bottle' | 'pail';
 }): string {
   return `peg ${starter.peg}, ${starter.in}, ${withUnit(starter.leftL, 'L', 1)}`;
 }
 
-export function pegTaken(peg: number): string {
+export function pegTaken(peg: PegName): string {
   return `Peg ${peg} hangs on another vessel now. Take a number that is free.`;
 }
 

@@ -3,6 +3,7 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import { band, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { got } from './got.ts';
 
 const CLASS: Readonly<Record<string, string>> = {
@@ -36,7 +37,7 @@ export const gotBed = {
   poured: (what: string, pours: number, concentrate: string, diluted: string) =>
     `${what}: ${pours === 1 ? 'one pour' : `${pours} pours`}, ${what === gotBedWater ? diluted : `${concentrate} of feed in ${diluted}`}.`,
   water: gotBedWater,
-  peg: (peg: number) => `Peg\u00a0${peg}`,
+  peg: (peg: PegName) => `Peg\u00a0${peg}`,
   unknownLiquid: 'A liquid of this record no longer known',
   litres: (litres: Range) => band(litres, 'L', litres.likely < 1 ? 2 : 1),
   told: 'What you told of it',
@@ -65,7 +66,7 @@ export const dressForm = {
   products: 'Bought',
   materials: 'From the list',
   lot: (name: string, leftKg: number) => `${name}, ${withUnit(leftKg, 'kg', 1)} left`,
-  solidsOf: (peg: number) => `solids of peg\u00a0${peg}`,
+  solidsOf: (peg: PegName) => `solids of peg\u00a0${peg}`,
   heldBack: (names: readonly string[]) =>
     `Not offered, since their slip keeps them off the beds for now: ${names.join(', ')}.`,
   noProducts: 'No bought product is written down yet; do that below first.',

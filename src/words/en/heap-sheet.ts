@@ -3,12 +3,13 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import { band, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 
 /** What a row is called that the record names only by its batch, or not at all. */
 export const heapNames = {
   unnamed: 'a row without a name',
-  solids: (peg: number) => `strained solids of peg ${peg}`,
-  batch: (peg: number) => `peg ${peg}, tipped whole`,
+  solids: (peg: PegName) => `strained solids of peg ${peg}`,
+  batch: (peg: PegName) => `peg ${peg}, tipped whole`,
 } as const;
 
 export type NextAct = 'turn' | 'browns' | 'greens' | 'water' | 'probe' | 'cure' | 'leave';

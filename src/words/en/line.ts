@@ -6,6 +6,7 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { Ratio } from '#engine/quantity/ratio.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { counted, figure } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
 const NBSP = '\u00a0';
@@ -91,7 +92,9 @@ export interface PegSaid {
 /** One peg: its number, the word for it, its day, when to look. */
 export function pegSaid(
   peg: {
-    readonly peg: number;
+    readonly peg: PegName;
+    /** What is drawn on the stake, where it is said with more. */
+    readonly number?: number;
     readonly day: number;
     readonly state: State;
     readonly held: boolean;
@@ -104,13 +107,14 @@ export function pegSaid(
   const look = peg.nextLookOn === undefined ? '' : `, look ${briefDay(peg.nextLookOn, today)}`;
   const hand = peg.hand === undefined ? undefined : pegHands[peg.hand];
   const day = `${peg.held ? 'held, ' : ''}day${NBSP}${peg.day}`;
-  const note = hand === undefined ? day + look : day;
+  const told = hand === undefined ? day + look : day;
+  const note = typeof peg.peg === 'string' ? `${peg.peg}, ${told}` : told;
   return {
-    peg: String(peg.peg),
+    peg: String(peg.number ?? peg.peg),
     word,
     note,
     hand,
-    label: `Peg ${peg.peg}: ${word}, ${note}${hand === undefined ? '' : `, ${hand}`}.`,
+    label: `Peg ${peg.peg}: ${word}, ${told}${hand === undefined ? '' : `, ${hand}`}.`,
   };
 }
 
@@ -135,7 +139,7 @@ export function bottlesSaid(
   bottles: {
     readonly leftL: Range;
     readonly groups: readonly {
-      readonly peg: number;
+      readonly peg: PegName;
       readonly useFirstOn: string | undefined;
       readonly past: boolean;
       readonly ventDue: boolean;
@@ -244,7 +248,7 @@ export function heapSaid(heap: { readonly fed: number; readonly lastOn: string |
 export function handSaid(
   hand: {
     readonly kind: string;
-    readonly peg?: number;
+    readonly peg?: PegName;
     readonly litres?: number;
     readonly count?: number;
   },

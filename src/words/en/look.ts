@@ -5,6 +5,7 @@ import type { Level, Values } from '#engine/rules/rule.ts';
 import type { Smell, Surface } from '#engine/souring/look.ts';
 import type { ChangeCode, ReasonCode, State } from '#engine/souring/reason.ts';
 import { figure } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 import { careCautions } from './care.ts';
 import { gasCautions } from './gas.ts';
@@ -36,7 +37,7 @@ export interface LookWords {
   readonly skip: string;
   readonly date: (on: string, today: string) => string;
   readonly day: (day: number) => string;
-  readonly pegDay: (peg: number, day: number) => string;
+  readonly pegDay: (peg: PegName, day: number) => string;
   readonly strips: Readonly<Record<Strip, string>>;
   readonly asks: Readonly<Record<Strip, string>>;
   readonly stripPads: string;
@@ -63,7 +64,7 @@ export interface LookWords {
   readonly saveSkipping: (skipped: readonly Strip[]) => string;
   readonly nothingYet: string;
   readonly saving: string;
-  readonly verdict: (peg: number, state: State, held: boolean) => { readonly lead: string; readonly word: string };
+  readonly verdict: (peg: PegName, state: State, held: boolean) => { readonly lead: string; readonly word: string };
   readonly advice: (state: State, held: boolean) => string;
   readonly seen: (look: SeenInLook) => string;
   readonly tooWarm: (temperature: string) => string;
@@ -76,7 +77,7 @@ export interface LookWords {
   readonly today: string;
   readonly noNextLook: string;
   readonly lookAgain: string;
-  readonly toPeg: (peg: number) => string;
+  readonly toPeg: (peg: PegName) => string;
   readonly toStrain: string;
   readonly line: {
     readonly ph: string;
@@ -84,17 +85,17 @@ export interface LookWords {
     readonly late: string;
     readonly limits: Readonly<Record<'food' | 'ready' | 'held', string>>;
     readonly table: readonly [string, string, string];
-    readonly caption: (peg: number) => string;
+    readonly caption: (peg: PegName) => string;
     readonly error: (ph: number, errorPh: number) => string;
     readonly by: (by: 'meter' | 'strip', who: string) => string;
-    readonly alternative: (peg: number, readings: readonly string[]) => string;
+    readonly alternative: (peg: PegName, readings: readonly string[]) => string;
     readonly nothing: string;
     /** Names of what is expected, short enough to stand over the drawing. */
     readonly expected: string;
     readonly likely: string;
     readonly today: string;
     readonly asTable: string;
-    readonly expectedCaption: (peg: number) => string;
+    readonly expectedCaption: (peg: PegName) => string;
     readonly expectedTable: readonly [string, string, string];
     readonly expectedHead: string;
     readonly between: (lowPh: number, highPh: number) => string;
@@ -121,7 +122,7 @@ export interface LookWords {
   readonly notKept: string;
   readonly noPeg: string;
   readonly toLine: string;
-  readonly ended: (peg: number, on: string) => string;
+  readonly ended: (peg: PegName, on: string) => string;
   readonly why: string;
   readonly whyOf: string;
   readonly how: string;

@@ -2,12 +2,13 @@
 // up to. The verdict and its reasons are those of the look.
 
 import { counted, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 
 /** Names of the lids, as the sheet says them. */
 const lids = { vent: 'lid lets gas out', loose: 'lid loose', tight: 'lid tight', none: 'no lid' } as const;
 
 export const pegWords = {
-  title: (peg: number) => `Peg ${peg}`,
+  title: (peg: PegName) => `Peg ${peg}`,
   noPeg: 'No peg of this plot has that address. Fill a vessel, and its peg stands on the line.',
   toFill: 'Fill a vessel',
   lineHeading: 'Sour line',
@@ -115,7 +116,7 @@ export const pegDrawing = {
   over: (overL: number) => withUnit(overL, 'L', 1),
   rim: (vesselL: number) => `rim ${withUnit(vesselL, 'L')}`,
   gasRoom: 'gas room',
-  alternative: (of: { peg: number; presentL: number; vesselL: number; layers: readonly string[] }) =>
+  alternative: (of: { peg: PegName; presentL: number; vesselL: number; layers: readonly string[] }) =>
     `Peg ${of.peg} to scale: ${withUnit(of.presentL, 'L', 1)} in a vessel of ${withUnit(of.vesselL, 'L')}; ${of.layers.join(', ')}.`,
   scale: (denominator: number) => `1 : ${figure(denominator)}`,
 };

@@ -5,6 +5,7 @@ import type { EatingReason } from '#engine/can/eating.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { citation } from '#engine/tables/index.ts';
 import { figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
 type Why = 'never-fed' | 'waited-long-enough' | EatingReason;
@@ -24,7 +25,7 @@ type HowIn =
 interface FeedSaid {
   readonly days: number;
   readonly way: 'soil' | 'leaf';
-  readonly pegs: readonly number[];
+  readonly pegs: readonly PegName[];
   readonly held: boolean;
 }
 

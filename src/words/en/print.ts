@@ -6,6 +6,7 @@ import type { Ratio } from '#engine/quantity/ratio.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { material } from '#engine/tables/index.ts';
 import { figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
 const NBSP = '\u00a0';
@@ -28,8 +29,8 @@ export const print = {
   notADrink: 'Not a drink',
   tagWarning: (of: 'bottle' | 'vessel') => (of === 'bottle' ? 'Plant feed: not a drink' : 'Souring: not a drink'),
   peg: 'peg',
-  qr: (peg: number) => `Square code that opens peg ${peg}`,
-  pegNumber: (peg: number) => `Peg ${peg}`,
+  qr: (peg: PegName) => `Square code that opens peg ${peg}`,
+  pegNumber: (peg: PegName) => `Peg ${peg}`,
 } as const;
 
 interface TagFacts {
@@ -102,7 +103,7 @@ const MOST_LETTERS_OF_NAME = 13;
 /** The card of the plot's cans. */
 export const canCard = {
   title: 'Can card',
-  from: (peg: number, held: boolean) => `from peg ${peg}, ${held ? 'held' : 'not held: cooked crops only'}`,
+  from: (peg: PegName, held: boolean) => `from peg ${peg}, ${held ? 'held' : 'not held: cooked crops only'}`,
   can: 'can',
   concentrate: 'concentrate',
   thenFill: 'then fill to',
@@ -151,7 +152,7 @@ export const shedSheet = {
         : till === undefined
           ? 'Wait'
           : `Wait till ${sayDate(till)}`,
-  feed: (days: number | undefined, pegs: readonly number[]) =>
+  feed: (days: number | undefined, pegs: readonly PegName[]) =>
     days === undefined
       ? 'never fed'
       : `${days === 0 ? 'today' : withUnit(days, days === 1 ? 'day ago' : 'days ago', 0)}, peg${NBSP}${pegs.join(', ')}`,

@@ -27,7 +27,7 @@ export const questionSentences = {
   'twin-feeds': (v: Values) =>
     `Twin entries: two devices fed bed ${v.bed} within a day, ${withUnit(num(v.oneL), 'L')} and ${withUnit(num(v.otherL), 'L')}. Was it one act told twice? Until this is answered the smaller one counts perhaps.`,
   'same-peg': (v: Values) =>
-    `Peg ${v.peg} hangs on two vessels at once. Both stand; correct the number of one of them.`,
+    `Peg ${v.peg} hangs on two vessels at once. Both stand and are told apart; correct the number of one of them.`,
   'more-out-than-in': (v: Values) => {
     const over = v.overKg === undefined ? withUnit(num(v.overL), 'L') : withUnit(num(v.overKg), 'kg');
     return `${v.peg === undefined ? 'From a lot' : `From peg ${v.peg}`} more was taken than was there: ${over} too much. Correct the entry that is wrong, or let it stand.`;

@@ -1,6 +1,8 @@
 // The record: one plain sentence for each kind of entry, the words around searching, correcting and taking back, and
 // those of the file that carries it all to another phone.
 
+import type { PegName } from '../peg-name.ts';
+
 const NBSP = '\u00a0';
 
 /** Fields of an entry as texts; a field that was not told is absent. */
@@ -143,7 +145,7 @@ export const soilNames: Readonly<Record<string, string>> = {
 export const record = {
   yes: 'yes',
   no: 'no',
-  peg: (peg: number) => `peg${NBSP}${peg}`,
+  peg: (peg: PegName) => `peg${NBSP}${peg}`,
   bed: (name: string, tag: string | undefined) => (tag === undefined || tag === name ? name : `${tag}${NBSP}${name}`),
   of: (amount: string, name: string) => `${amount} of ${name}`,
   aLot: 'a lot of scraps',

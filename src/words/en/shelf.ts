@@ -3,6 +3,7 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import { band, counted, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate, sayMoment } from './app.ts';
 
 export const shelfSheet = {
@@ -26,7 +27,7 @@ export const shelfSheet = {
   stoodEmpty: 'Emptied',
   ventDue: 'Vent it: a week since it was last touched.',
   bulged: 'Bulged at the last vent: open it outdoors, away from your face, and keep the cap loose.',
-  cardHeading: (peg: number) => `Peg ${peg}`,
+  cardHeading: (peg: PegName) => `Peg ${peg}`,
   caps: { vent: 'cap lets gas out', loose: 'cap laid on loose', screw: 'cap screwed down' } as const,
   materials: { plastic: 'plastic', glass: 'glass', 'drink-bottle': 'a drink bottle' } as const,
   how: [
@@ -146,7 +147,7 @@ export function groupLine(
 }
 
 /** A group of bottles in words, for who cannot see the drawing. */
-export function bottleAlternative(peg: number, eachL: readonly number[], sizeL: number): string {
+export function bottleAlternative(peg: PegName, eachL: readonly number[], sizeL: number): string {
   const full = eachL.filter((litres) => litres > 0);
   const empty = eachL.length - full.length;
   const list = full.map((litres) => withUnit(litres, 'L', 2)).join(', ');
@@ -164,16 +165,16 @@ export function ventLine(
 }
 
 /** What the vent blocks are about, for a screen reader. */
-export function ventLabel(peg: number, found: string): string {
+export function ventLabel(peg: PegName, found: string): string {
   return `Peg ${peg} vented just now, found: ${found}`;
 }
 
-export function tipLabel(peg: number, to: string): string {
+export function tipLabel(peg: PegName, to: string): string {
   return `Peg ${peg} tipped ${to}`;
 }
 
 export function emptiedLine(
-  one: { readonly peg: number; readonly on: string; readonly filledL: number },
+  one: { readonly peg: PegName; readonly on: string; readonly filledL: number },
   today: string,
 ): string {
   return `Peg ${one.peg}, ${withUnit(one.filledL, 'L', 1)}: empty since ${sayDate(one.on, today)}.`;

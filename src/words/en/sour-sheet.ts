@@ -4,6 +4,7 @@
 import type { Range } from '#engine/quantity/range.ts';
 import type { LidKind } from '#engine/souring/gas/lid.ts';
 import { figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { lidSentences } from './gas.ts';
 import { brakeSentences } from './sour.ts';
 
@@ -109,7 +110,7 @@ export function sayTaught({ unknown, timesFactor }: { readonly unknown: Taught; 
 }
 
 /** "From peg 13." */
-export function taughtFrom(pegs: readonly number[]): string {
+export function taughtFrom(pegs: readonly PegName[]): string {
   const named = pegs.map((peg) => String(peg));
   const list = named.length < 2 ? (named[0] ?? '') : `${named.slice(0, -1).join(', ')} and ${named.at(-1)}`;
   return `From ${pegs.length === 1 ? 'peg' : 'pegs'} ${list}, finished before this one was filled. Half of what each taught is kept for the next.`;

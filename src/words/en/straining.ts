@@ -3,6 +3,7 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import { band, counted, figure, withUnit } from '../figures.ts';
+import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
 /** Headings, labels and blocks of the sheet. */
@@ -79,7 +80,7 @@ export const strainSheet = {
   } as const,
   noBottlesYet: 'Bottles can be told once the litres drained are.',
   noBottlesWithoutPh: 'Bottles can be told once a pH stands: without one nothing can be said of pressure and dates.',
-  done: (peg: number) => `Peg ${peg} is strained, and that is written down.`,
+  done: (peg: PegName) => `Peg ${peg} is strained, and that is written down.`,
   doneBottled: 'The bottles stand on the shelf.',
   toShelf: 'To the shelf',
   toPeg: 'To the peg',
@@ -256,6 +257,6 @@ export function partsTaken(names: readonly string[]): string {
 }
 
 /** A line of the sheet's head: peg, day. */
-export function pegDay(peg: number, day: number): string {
+export function pegDay(peg: PegName, day: number): string {
   return `peg ${peg}, day ${figure(Math.floor(day), 0)}`;
 }
