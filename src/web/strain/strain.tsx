@@ -18,7 +18,6 @@ import {
 import { strainingActs } from '#tasks/plot/straining-acts.ts';
 import { app, titles } from '#words/en/app.ts';
 import { pegDay, strainSheet, sumLine } from '#words/en/straining.ts';
-import type { PegName } from '#words/peg-name.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
@@ -44,7 +43,7 @@ export function StrainScreen() {
   const record = useRecord();
   const params = useParams<{ batch: string }>();
   /** The batch as it stood when the sheet was opened stays shown once it is written down. */
-  const [done, setDone] = createSignal<{ readonly peg: PegName; readonly bottled: boolean }>();
+  const [done, setDone] = createSignal<{ readonly peg: ReturnType<typeof pegName>; readonly bottled: boolean }>();
   const batch = createMemo(() => batchNamed(record.plot(), params.batch));
   return (
     <Show
@@ -86,12 +85,11 @@ export function StrainScreen() {
 
 function StrainForm(props: {
   readonly batch: Batch;
-  readonly onDone: (done: { readonly peg: PegName; readonly bottled: boolean }) => void;
+  readonly onDone: (done: { readonly peg: ReturnType<typeof pegName>; readonly bottled: boolean }) => void;
 }) {
   const record = useRecord();
   const { draft, change, clear } = useDraft<StrainDraft>(`strain.${props.batch.id}`, EMPTY_STRAIN);
-  const habits = () => habitsOf(record.plot().facts, record.keyholder());
-  const countries = () => draft().countries ?? habits();
+  const countries = () => draft().countries ?? habitsOf(record.plot().facts, record.keyholder());
   const reading = createMemo(() => readStrain(draft(), countries()));
   const [width, setPlace] = measured(350);
   const [asked, setAsked] = createSignal<readonly string[]>();
