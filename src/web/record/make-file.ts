@@ -17,7 +17,10 @@ export interface ToFile extends Watched {
 
 /** Hands the file over; whether it arrived where the grower wants it, a page cannot know. */
 export async function makeFile({ store, entries, name, device, ...watched }: ToFile): Promise<void> {
-  const file = await recordFile(store, entries, { ...watched, maker: { madeAt: new Date().toISOString(), ...(device !== undefined && { device }) } });
+  const file = await recordFile(store, entries, {
+    ...watched,
+    maker: { madeAt: new Date().toISOString(), ...(device !== undefined && { device }) },
+  });
   const address = URL.createObjectURL(file);
   const link = Object.assign(document.createElement('a'), { href: address, download: name });
   link.click();
