@@ -67,6 +67,11 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // A sheet waits for its styles; a list of all parts of all sheets would weigh on the first screen.
+      resolveDependencies: (_, parts, { hostType }) =>
+        hostType === 'html' ? parts : parts.filter((part) => part.endsWith('.css')),
+    },
   },
 });

@@ -14,12 +14,12 @@ import {
   Switch,
 } from 'solid-js';
 import { app } from '#words/en/app.ts';
-import { Hatches } from '../drawings/hatches.tsx';
 import { LineScreen } from '../line/line.tsx';
 import { ByView, fetchFailureView, Guarded } from './boundary.tsx';
 import { RecordContext } from './context.tsx';
 import { DemoContext, dayAfter } from './demo.ts';
 import { visit } from './device.ts';
+import { Patterns, patterns } from './patterns.tsx';
 import { DEMO_DAY } from './places.ts';
 import { part, recordTaken } from './trouble.ts';
 import '../styles/app.css';
@@ -57,7 +57,10 @@ const sheets: readonly (readonly [path: string, sheet: () => JSX.Element])[] = [
 
 /** A sheet that is fetched when it is first needed. */
 function later(sheet: () => Promise<() => JSX.Element>): () => JSX.Element {
-  return lazy(async () => ({ default: await part(sheet) }));
+  return lazy(async () => {
+    const [fetched] = await part(() => Promise.all([sheet(), patterns()]));
+    return { default: fetched };
+  });
 }
 
 /** A sheet in whose place stands what failed, should it fail. */
@@ -99,7 +102,7 @@ export function App() {
 
   return (
     <DemoContext.Provider value={demo}>
-      <Hatches />
+      <Patterns />
       <Switch>
         <Match when={record.error}>
           <ByView show={({ FailedOpening }) => <FailedOpening error={record.error} />} />

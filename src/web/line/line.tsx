@@ -4,12 +4,16 @@
 import { createEffect, lazy, Show, Suspense } from 'solid-js';
 import { app, titles } from '#words/en/app.ts';
 import { useRecord } from '../app/context.tsx';
+import { patterns } from '../app/patterns.tsx';
 import { part } from '../app/trouble.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { NothingYet } from './nothing-yet.tsx';
 import '../styles/line.css';
 
-const Drawn = lazy(async () => ({ default: (await part(() => import('./drawn.tsx'))).DrawnLine }));
+const Drawn = lazy(async () => {
+  const [{ DrawnLine }] = await part(() => Promise.all([import('./drawn.tsx'), patterns()]));
+  return { default: DrawnLine };
+});
 
 export function LineScreen() {
   const record = useRecord();
