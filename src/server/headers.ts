@@ -1,12 +1,19 @@
 // What every answer tells a browser to allow: nothing but our own files, in a window of its own. Pages, files and refusals
 // bear the same; an answer that Node sends before there is a request bears what needs no page.
 
-/** What the browser may not do for this page or anything in it. The screen is kept awake on wet-hand sheets, so that is not here. */
+/** What the browser may not do for this page or anything in it; a name it does not know would be a complaint on every page. The screen is kept awake on wet-hand sheets, so that is not here. */
 const NOT_USED = [
-  ...['accelerometer', 'ambient-light-sensor', 'autoplay', 'bluetooth', 'browsing-topics', 'camera', 'display-capture'],
-  ...['encrypted-media', 'gamepad', 'geolocation', 'gyroscope', 'hid', 'idle-detection', 'local-fonts', 'magnetometer'],
-  ...['microphone', 'midi', 'payment', 'picture-in-picture', 'publickey-credentials-get', 'serial', 'usb'],
-  ...['xr-spatial-tracking'],
+  ...['accelerometer', 'autoplay', 'camera', 'display-capture', 'encrypted-media', 'geolocation', 'gyroscope', 'hid'],
+  ...[
+    'magnetometer',
+    'microphone',
+    'midi',
+    'payment',
+    'picture-in-picture',
+    'publickey-credentials-get',
+    'serial',
+    'usb',
+  ],
 ];
 
 /** Photos come from a file field, which needs no camera of the page's own. */
