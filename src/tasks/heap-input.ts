@@ -2,8 +2,9 @@
 // What is computed of it stands in heap.ts.
 
 import * as z from 'zod/mini';
+import { BELIEVED } from '#engine/quantity/parse.ts';
 import { material } from '#engine/tables/index.ts';
-import { banded, listOf, massKg, number, object, oneOf, positive, text } from './fields.ts';
+import { banded, listOf, massKg, number, object, oneOf, text } from './fields.ts';
 import { materialId } from './portion.ts';
 import { says } from './problem.ts';
 
@@ -12,14 +13,17 @@ const AMOUNT = 'massKg in kg, massKg null for "find it", or volume with count an
 /** More carbon than dry plant matter holds, with room for rounding. */
 const MOST_CARBON_PERCENT = 60;
 
+/** Masses that are found at once: more kinds than a heap is built of, and few enough that the search soon ends. @practice */
+const MOST_SOUGHT = 12;
+
 const optionalMassKg = z.optional(number(0, 1000, 'kg'));
 
 /** So many barrows or buckets, filled loosely. */
 const volume = z.strictObject(
   {
     of: z._default(oneOf(['barrow', 'bucket', 'bag', 'litre']), 'bucket'),
-    count: positive(1000, ''),
-    litresEach: z._default(positive(500, 'L'), 10),
+    count: number(0.001, 1000, ''),
+    litresEach: z._default(number(BELIEVED.volume.least, 500, 'L'), 10),
   },
   { error: () => says('is not a volume', 'an object with count, and of and litresEach where they are told') },
 );
@@ -128,6 +132,9 @@ export const heapSchema = object(
   const sought = rows.filter((row) => row?.massKg === null);
   const wrong = (path: string, what: string, allowed: string) =>
     context.issues.push({ code: 'custom', path: [path], input: context.value, message: says(what, allowed) });
+  if (sought.length > MOST_SOUGHT) {
+    wrong('ingredients', `has ${sought.length} masses to be found`, `up to ${MOST_SOUGHT} rows with massKg null`);
+  }
   if (sought.length > 0 && sought.length === rows.length) {
     wrong('ingredients', 'has no row of a known mass', 'at least one row with massKg or volume');
   }

@@ -73,6 +73,19 @@ describe('an amount that rounds to nothing', () => {
     expect(await problemsOf(word, input)).toContain(line);
   });
 
+  it('is refused by heap, where it would be the whole of the mix', async () => {
+    const heap = (count: number, litresEach: number) => ({
+      ingredients: [{ material: 'horse-manure', volume: { of: 'barrow', count, litresEach } }],
+    });
+    expect(await problemsOf('heap', heap(1, 5e-324))).toEqual([
+      'ingredients[0].volume.litresEach: is too small (got 5e-324); allowed: 0.000001 to 500 L',
+    ]);
+    expect(await problemsOf('heap', heap(5e-324, 10))).toEqual([
+      'ingredients[0].volume.count: is too small (got 5e-324); allowed: 0.001 to 1000',
+    ]);
+    expect(await problemsOf('heap', heap(0.001, 0.000001))).toEqual([]);
+  });
+
   it('is nothing where nothing may be: a zero below nothing is a zero', async () => {
     const rows = (nPercentDm: number) => ({
       ingredients: [
@@ -84,6 +97,22 @@ describe('an amount that rounds to nothing', () => {
     const [below, zero] = [ask(rows(-0)), ask(rows(0))];
     if (!below.ok || !zero.ok) throw new Error('a heap was refused');
     expect(below.workings()).toEqual(zero.workings());
+  });
+});
+
+describe('a heap', () => {
+  const rows = (sought: number) => ({
+    ingredients: [
+      { material: 'pineapple', massKg: 1000 },
+      ...Array.from({ length: sought }, () => ({ material: 'cardboard', massKg: null })),
+    ],
+    target: { cn: 500, moisturePercent: 95 },
+  });
+  it('is asked for twelve masses and no more, so that the search ends', async () => {
+    expect(await problemsOf('heap', rows(12))).toEqual([]);
+    expect((await problemsOf('heap', rows(43)))[0]).toMatch(
+      /^ingredients: has 43 masses to be found \(got .+\); allowed: up to 12 rows with massKg null$/,
+    );
   });
 });
 
