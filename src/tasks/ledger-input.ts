@@ -108,7 +108,7 @@ const offered = {
   name: text(80),
   haveKg: z._default(number(0, 1_000_000, 'kg'), 0),
   costPerKg: z.optional(number(0, 10_000, 'for a kilogram')),
-  packKg: z.optional(positive(1000, 'kg')),
+  packKg: z.optional(number(0.001, 1000, 'kg')),
   minutesPerKg: z.optional(number(0, 600, 'minutes')),
   mostKgPerM2: z.optional(positive(1000, 'kg/m²')),
 };

@@ -73,6 +73,13 @@ describe('an amount that rounds to nothing', () => {
     expect(await problemsOf(word, input)).toContain(line);
   });
 
+  it('is refused as a pack, since nobody could count such packs', async () => {
+    const sources = [{ name: 'meal', kind: 'product', nPercent: 0, p2o5Percent: 20, costPerKg: 0, packKg: 5e-324 }];
+    expect(await problemsOf('beds', { ...beds, sources })).toEqual([
+      'sources[0].packKg: is too small (got 5e-324); allowed: 0.001 to 1000 kg',
+    ]);
+  });
+
   it('is refused by heap, where it would be the whole of the mix', async () => {
     const heap = (count: number, litresEach: number) => ({
       ingredients: [{ material: 'horse-manure', volume: { of: 'barrow', count, litresEach } }],
