@@ -6,6 +6,7 @@ import { type Reply, task, type Word } from '#tasks/index.ts';
 import { explainLedger } from '#tasks/ledger.ts';
 import { cite } from '#tasks/lists.ts';
 import { problemLine } from '#tasks/problem.ts';
+import { figureFaults } from './figures.ts';
 
 const OWN: readonly Readonly<Record<string, unknown>>[] = [
   { toString: 1 },
@@ -71,6 +72,19 @@ describe('an amount that rounds to nothing', () => {
     ],
   ])('is refused by %s', async (word, input, line) => {
     expect(await problemsOf(word, input)).toContain(line);
+  });
+
+  it.each([
+    { beds: [{ name: 'Gate', areaM2: 5000, crop: 'kale', yieldKgPerM2: 5e-324 }] },
+    {
+      beds: [{ name: 'Gate', areaM2: 5000, crop: 'sea kale' }],
+      crops: [{ name: 'sea kale', source: 'notebook', yieldKgPerM2: 2, nNeedGPerM2: 5e-324, kGPerKg: 5e-324 }],
+    },
+  ])('is no need, and nothing is a share of it %#', async (of) => {
+    const acts = [{ bed: 'Gate', kind: 'pour', concentrateL: 2000, nGPerL: 1, kGPerL: 200 }];
+    const reply = (await task('beds')).ask({ ...beds, ...of, acts });
+    if (!reply.ok) throw new Error(JSON.stringify(reply.problems));
+    expect(figureFaults(reply)).toEqual([]);
   });
 
   it('is refused as a pack, since nobody could count such packs', async () => {

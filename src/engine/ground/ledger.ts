@@ -113,7 +113,7 @@ export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLe
     const given = givenG[one] ?? point(0);
     missing[one] = floorAt(difference(needed, given), 0);
     excess[one] = floorAt(difference(given, needed), 0);
-    if (!(needed.likely > 0)) continue;
+    if (!(needed.likely >= LEAST_NEED_G)) continue;
     const most = ceilingG(one);
     const atMost = most === 0 ? 0 : (100 * most) / needed.low;
     ceiling[one] = atMost;
@@ -150,7 +150,7 @@ export function plotLedger(beds: readonly BedLedger[]): PlotLedger {
   const share: Partial<Record<Nutrient, Range>> = {};
   for (const one of NUTRIENTS) {
     const needed = needG[one];
-    if (needed === undefined || !(needed.likely > 0)) continue;
+    if (needed === undefined || !(needed.likely >= LEAST_NEED_G)) continue;
     const known = beds.filter((bed) => bed.need.needG[one] !== undefined);
     share[one] = shareOf(sumTogether(known.map(({ liquidG }) => liquidG[one] ?? point(0))), needed);
   }
@@ -164,6 +164,9 @@ export function plotLedger(beds: readonly BedLedger[]): PlotLedger {
     without,
   };
 }
+
+/** A need below this is none: a share of it would be no number, and no balance weighs it. @practice */
+const LEAST_NEED_G = 1e-6;
 
 function shareOf(liquidG: Range | undefined, neededG: Range): Range {
   if (liquidG === undefined || liquidG.high === 0) return point(0);
