@@ -147,7 +147,7 @@ describe('the plot that a record folds to', () => {
 
   it('draws histories that split, join, strain, dispute and wait', () => {
     const plots = fc
-      .sample(histories, { seed: SEED, numRuns: 100, endOnFailure: true })
+      .sample(histories, { seed: SEED, numRuns: 200, endOnFailure: true })
       .map((entries) => fold(entries));
     const some = (test: (plot: Plot) => boolean) => plots.filter(test).length;
     const batches = (plot: Plot) => [...plot.batches.values()];
