@@ -49,9 +49,12 @@ interface Shown {
 export function shownWith(plot: Plot, act: { readonly id: string; readonly shown: Entry; readonly first: Entry }) {
   const { id, shown, first } = act;
   if (shown.kind !== 'peg.strained' && shown.kind !== 'bottle.filled' && shown.kind !== 'bed.fed') return undefined;
-  const { figuresShown } = newestBody(shown) as Body<Keeping>;
-  if (figuresShown === undefined) return first.v === 1 ? ('not-kept' as const) : ('none' as const);
-  return thenOf(figuresShown, figuresToday(plot, id, shown.kind, newestBody(shown)));
+  const body = newestBody(shown) as Body<Keeping>;
+  const { figuresShown } = body;
+  if (figuresShown !== undefined) return thenOf(figuresShown, figuresToday(plot, id, shown.kind, body));
+  // Plain water holds nothing to show; what else has no figures and is of the first version may be older than the keeping.
+  const isPlainWater = 'from' in body && body.from.length === 0;
+  return first.v === 1 && !isPlainWater ? ('not-kept' as const) : ('none' as const);
 }
 
 function figuresToday(plot: Plot, id: string, kind: Keeping, body: unknown): Figures {
