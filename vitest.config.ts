@@ -10,6 +10,8 @@ export default defineConfig({
     exclude: ['test/screens/**', 'node_modules/**'],
     allowOnly: false,
     maxWorkers: 2,
-    testTimeout: 60_000,
+    // Work is bounded in draws and steps, not in seconds: on a slow day a test takes its time.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
   },
 });

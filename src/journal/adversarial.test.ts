@@ -146,7 +146,7 @@ describe('references that lead astray', () => {
     const pour = rake.did('bed.fed', '2026-06-01', { bed: bed.id, from: [], poured: litres(1), way: 'soil' });
     const crowd = Array.from({ length: MANY }, (_, n): Entry => ({ ...pour, id: id(n), device: `d${n}` }));
     expect(fold([bed, ...crowd]).beds.get(bed.id)?.feeds).toHaveLength(MANY);
-  }, 30_000);
+  });
 });
 
 describe('two plots in one store', () => {

@@ -60,7 +60,7 @@ describe('the demo pegs, foretold at each look', () => {
     // A band that takes in everything foretells nothing: once it sours, it is narrower than a pH.
     const late = readings.slice(2, 5);
     for (const { low, high } of late) expect(high - low).toBeLessThan(1);
-  }, 300_000);
+  }, 900_000);
 
   it('finds peg 16 odd on day 3, before the nose finds egg, and acid missing on day 6', () => {
     const beside = (day: number) => {
@@ -71,5 +71,5 @@ describe('the demo pegs, foretold at each look', () => {
     };
     expect(beside(3).length).toBeGreaterThan(0);
     expect(beside(6)).toContain('buffer-rises');
-  }, 60_000);
+  });
 });

@@ -96,7 +96,7 @@ describe('a run of the model', () => {
       const worst = apart.reduce((most, ph, day) => Math.max(most, Math.abs(ph - at(run, day, 'ph'))), 0);
       expect(worst, `batch ${index}`).toBeLessThan(0.005);
     }
-  }, 120_000);
+  });
 
   it('loses and makes no carbon: within 1 % over 21 days, with every pathway at work', () => {
     for (let index = 0; index < 50; index++) {
