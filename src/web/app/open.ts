@@ -12,11 +12,11 @@ import { hearFailure, NotOpened, part } from './trouble.ts';
  */
 export async function openOwn(): Promise<Record> {
   // Fetched while the store is read; an empty record does not wait for it.
-  const folding = part(() => import('#journal/fold.ts'));
-  folding.catch(() => undefined);
+  const making = part(() => import('./plot-made.ts'));
+  making.catch(() => undefined);
   const store = await openStore();
   try {
-    return await recordIn(store, folding);
+    return await recordIn(store, making);
   } catch (cause) {
     throw new NotOpened(cause, store);
   }
@@ -30,12 +30,12 @@ async function openStore(): Promise<Store> {
   throw new NotOpened(new StoreFailure(opened.why, `the store does not open: ${opened.why}`, { cause: opened.cause }));
 }
 
-async function recordIn(store: Store, folding: Promise<typeof import('#journal/fold.ts')>): Promise<Record> {
+async function recordIn(store: Store, making: Promise<typeof import('./plot-made.ts')>): Promise<Record> {
   const device = await made(store, 'device');
   const plotId = await made(store, 'plot');
   const { entries, cursor: read } = await store.since(0);
   let cursor = read;
-  const known = entries.length > 0 ? (await folding).folding : undefined;
+  const known = entries.length > 0 ? (await making).plotMaker : undefined;
   const clock = { nowMs: () => Date.now(), aliveMs: () => performance.now() };
   const record = createRecord({
     store,
@@ -44,7 +44,7 @@ async function recordIn(store: Store, folding: Promise<typeof import('#journal/f
     device,
     isDemo: false,
     clock,
-    folding: known,
+    plotMaker: known,
     tries: keptTries,
   });
   // Another tab, or this one: whatever is durable and not yet shown.
@@ -73,8 +73,8 @@ async function made(store: Store, name: string): Promise<string> {
 
 /** The demo garden as it stood at noon of a day; acts made in it are forgotten with it. */
 export async function openDemo(day: string): Promise<Record> {
-  const [{ folding }, { memoryStore }, { DEMO_PLOT, gardenEntries }] = await Promise.all([
-    import('#journal/fold.ts'),
+  const [{ plotMaker }, { memoryStore }, { DEMO_PLOT, gardenEntries }] = await Promise.all([
+    import('./plot-made.ts'),
     import('#store/memory.ts'),
     import('#tasks/demo/garden.ts'),
   ]);
@@ -85,5 +85,5 @@ export async function openDemo(day: string): Promise<Record> {
   const noon = Date.parse(`${day}T11:00:00Z`);
   const aliveMs = () => performance.now();
   const clock = { nowMs: () => Math.round(noon + (aliveMs() - opened)), aliveMs };
-  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, folding });
+  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, plotMaker });
 }

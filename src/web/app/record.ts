@@ -4,16 +4,16 @@
 import { batch, createMemo, createRoot, createSignal } from 'solid-js';
 import { emptyPlot } from '#journal/empty-plot.ts';
 import type { Entry, Kept } from '#journal/entry.ts';
-import type { Folding, folding, Plot } from '#journal/fold.ts';
+import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { newId } from '#journal/new-id.ts';
 import { correct, type Stamp, type Written, withdraw, write } from '#journal/write.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
-import { counted } from '#tasks/plot/counted.ts';
 import { lastTypedMs, onePress } from '../parts/one-press.ts';
 import { deviceZone, localAt } from './clock.ts';
 import { lasting } from './device.ts';
 import { KEYHOLDER } from './places.ts';
+import type { PlotMaker, plotMaker } from './plot-made.ts';
 import { createPresses, type Tries } from './presses.ts';
 import { type Recent, recentOf } from './recent.ts';
 
@@ -34,7 +34,7 @@ interface Given {
   readonly isDemo: boolean;
   readonly clock: Clock;
   /** Absent while the record is empty: fetched before its first entry is shown. */
-  readonly folding: typeof folding | undefined;
+  readonly plotMaker: typeof plotMaker | undefined;
   /** Absent where nothing outlives the page. */
   readonly tries?: Tries;
 }
@@ -67,7 +67,7 @@ function recordOf(given: Given, dispose: () => void) {
       : (kept[0]?.plot ?? given.plotId);
   });
   // One fold for the life of the record: it remembers what the next entry does not touch.
-  const [folds, setFolds] = createSignal<Folding | undefined>(given.folding?.());
+  const [maker, setMaker] = createSignal<PlotMaker | undefined>(given.plotMaker?.());
   const [unshown, setUnshown] = createSignal(false);
   /** A plot that could not be made is that of before, and is said to be. */
   const orBefore = (make: () => Plot, before: Plot | undefined): Plot => {
@@ -79,7 +79,7 @@ function recordOf(given: Given, dispose: () => void) {
     }
   };
   const folded = createMemo<Plot>((before) => {
-    const fold = folds();
+    const fold = maker()?.fold;
     return orBefore(() => fold?.(entries(), plotId()) ?? emptyPlot(plotId()), before);
   });
   const [keyholder, setKeyholder] = createSignal(readKeyholder());
@@ -97,15 +97,15 @@ function recordOf(given: Given, dispose: () => void) {
   // What lies ahead of this phone's clock counts on the careful side; where nothing does, it is the folded plot itself.
   const plot = createMemo<Plot>((before) => {
     const [of, at] = [folded(), now()];
-    return orBefore(() => counted(of, at), before);
+    return orBefore(() => maker()?.counted(of, at) ?? of, before);
   });
   const nowExactly = () => localAt(clock.nowMs(), zone());
 
   /** The fold and its tables, fetched once. */
   async function readyToFold(): Promise<void> {
-    if (folds() !== undefined) return;
-    const fetched = await import('#journal/fold.ts');
-    if (folds() === undefined) setFolds(() => fetched.folding());
+    if (maker() !== undefined) return;
+    const fetched = await import('./plot-made.ts');
+    if (maker() === undefined) setMaker(() => fetched.plotMaker());
   }
   readyToFold().catch(() => undefined);
 
