@@ -208,7 +208,7 @@ test.describe('a record that does not open says why', () => {
 
   test('a record our program cannot read: the file is made of it all the same', async ({ page }) => {
     await namePlot(page);
-    await page.route('**/assets/fold-*.js', async (route) => {
+    await page.route('**/assets/plot-made-*.js', async (route) => {
       const broken = await broke(await (await route.fetch()).text());
       await route.fulfill({ contentType: 'text/javascript', body: broken });
     });

@@ -55,14 +55,14 @@ test('kept, but not to be shown: it is acknowledged, the page says so, and loade
 }) => {
   // No worker that would answer in the server's place.
   const page = await browser.newPage({ serviceWorkers: 'block' });
-  await page.route(/\/assets\/fold-[^/]*\.js$/, (route) => route.abort());
+  await page.route(/\/assets\/plot-made-[^/]*\.js$/, (route) => route.abort());
   await page.goto('/scraps');
   await lotTyped(page);
   await act(page).click();
   await expect(page.getByText('Your entry is written down. This page could not show it.')).toBeVisible();
   // Acknowledged: the form is ready for the next lot.
   await expect(page.getByLabel('It weighs')).toHaveValue('');
-  await page.unroute(/\/assets\/fold-[^/]*\.js$/);
+  await page.unroute(/\/assets\/plot-made-[^/]*\.js$/);
   await page.locator('#show-again').click();
   await expect(lots(page)).toHaveCount(1);
   await keptAfterReload(page, 1);
