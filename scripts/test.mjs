@@ -3,7 +3,7 @@
 // tests, page tests, size of the first screen. Closes with one plain line, `N passed, N failed`; exit code 1 when
 // anything failed, when a test was left out, or when no test ran. No step is ever passed over.
 //   node scripts/test.mjs          all of it, before work is handed on
-//   node scripts/test.mjs check    in about a minute, before each commit: no page, and none of the slow files, which it names
+//   node scripts/test.mjs check    in a few minutes, before each commit: no page, and none of the slow files, which it names
 //   node scripts/test.mjs unit     the tests without a page
 //   node scripts/test.mjs pages    the page tests
 
@@ -22,7 +22,7 @@ process.chdir(path.join(path.dirname(fileURLToPath(import.meta.url)), '..'));
 rmSync(REPORTS, { recursive: true, force: true });
 mkdirSync(REPORTS, { recursive: true });
 
-/** A few files that take four fifths of the time of all tests without a page: `check` leaves them to the whole run. */
+/** The files that take most of the time of all tests without a page: `check` leaves them to the whole run. */
 const SLOW = [
   'test/scenarios/demo-pegs-forecast.test.ts',
   'test/contract/examples.test.ts',
@@ -34,6 +34,9 @@ const SLOW = [
   'test/property/record.test.ts',
   'test/scenarios/speaks/speaks.test.ts',
   'src/tasks/sour.test.ts',
+  'src/server/process.test.ts',
+  'test/faults/command-line.test.ts',
+  'test/property/two-places.test.ts',
 ];
 
 /** @typedef {import('./tally.mjs').Tally & { name: string, seconds: number }} Line */
