@@ -3,27 +3,9 @@
 
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { gatherErrors } from './sheet.ts';
+import { gatherErrors, PRINTS, SHEETS } from './sheet.ts';
 
-const SHEETS = [
-  '/',
-  '/plot',
-  '/scraps',
-  '/weigh-in',
-  '/two-cases',
-  '/fill',
-  '/shelf',
-  '/shelf/unknown',
-  '/can',
-  '/pick',
-  '/weather',
-  '/heap',
-  '/got',
-  '/cover',
-  '/record',
-];
 const OF_A_PEG = ['', '/look', '/strain'];
-const PRINTS = ['/print/tags', '/print/can', '/print/shed'];
 
 /** The sheet of one bed, by the link that stands at its name. */
 async function bedOf(page: Page): Promise<string> {

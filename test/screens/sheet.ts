@@ -45,3 +45,24 @@ export function gatherErrors(page: Page): string[] {
   page.on('pageerror', (error) => errors.push(error.message));
   return errors;
 }
+
+/** Addresses of all sheets that need no peg and no bed. */
+export const SHEETS = [
+  '/',
+  '/plot',
+  '/scraps',
+  '/weigh-in',
+  '/two-cases',
+  '/fill',
+  '/shelf',
+  '/shelf/unknown',
+  '/can',
+  '/pick',
+  '/weather',
+  '/heap',
+  '/got',
+  '/cover',
+  '/record',
+];
+/** Addresses of the prints of a whole plot. */
+export const PRINTS = ['/print/tags', '/print/can', '/print/shed'];

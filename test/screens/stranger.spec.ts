@@ -2,25 +2,8 @@
 // anything else, and nothing runs out of the sheet sideways.
 
 import { expect, test } from '@playwright/test';
-import { gatherErrors } from './sheet.ts';
+import { gatherErrors, PRINTS, SHEETS } from './sheet.ts';
 import { openStranger, overprinted } from './stranger.ts';
-
-const SHEETS = [
-  ...[
-    '/',
-    '/plot',
-    '/scraps',
-    '/weigh-in',
-    '/two-cases',
-    '/fill',
-    '/shelf',
-    '/shelf/unknown',
-    '/can',
-    '/pick',
-    '/weather',
-  ],
-  ...['/heap', '/got', '/cover', '/record', '/print/tags', '/print/can', '/print/shed'],
-];
 
 for (const [width, height] of [
   [320, 640],
@@ -42,7 +25,7 @@ for (const [width, height] of [
     const can = await linked('/can', '/can/');
     for (const of of [peg, bed, can]) expect(of).toMatch(/^\/\w+\/./);
     const faults: string[] = [];
-    for (const address of [...SHEETS, peg, `${peg}/look`, `${peg}/strain`, bed, can]) {
+    for (const address of [...SHEETS, ...PRINTS, peg, `${peg}/look`, `${peg}/strain`, bed, can]) {
       await page.goto(address);
       await page.locator('h1').first().waitFor();
       await page.waitForLoadState('networkidle');
