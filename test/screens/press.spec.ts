@@ -21,6 +21,12 @@ async function lotTyped(page: Page, weight = '9 kg'): Promise<void> {
     await page.getByRole('group', { name: question }).getByRole('radio', { name: word, exact: true }).check();
 }
 
+/** Written down and shown, the form ready for the next lot. */
+async function lotShown(page: Page, count: number): Promise<void> {
+  await expect(lots(page)).toHaveCount(count);
+  await expect(page.getByLabel('It weighs')).toHaveValue('');
+}
+
 /** Every entry in the record's sheet after the page was loaded again: what the disk holds. */
 async function keptAfterReload(page: Page, count: number): Promise<void> {
   await page.goto('/record');
@@ -45,9 +51,38 @@ test('two equal lots, typed one after the other, are two', async ({ page }) => {
   for (const count of [1, 2]) {
     await lotTyped(page);
     await act(page).click();
-    await expect(lots(page)).toHaveCount(count);
+    await lotShown(page, count);
   }
   await keptAfterReload(page, 2);
+});
+
+test('what is typed for the next lot while the first is being written stays', async ({ page }) => {
+  await page.goto('/scraps');
+  await expect(act(page)).toBeVisible();
+  // From now on the page hears of a write only once it is let.
+  await page.evaluate(() => {
+    const isLet = new Promise((resolve) => addEventListener('let-it', resolve, { once: true }));
+    const open = IDBDatabase.prototype.transaction;
+    IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...given: Parameters<typeof open>) {
+      const tx = open.apply(this, given);
+      if (given[1] !== 'readwrite') return tx;
+      const listen = tx.addEventListener.bind(tx);
+      tx.addEventListener = ((type: string, heard: EventListener) =>
+        listen(
+          type,
+          type === 'complete' ? (event) => void isLet.then(() => heard(event)) : heard,
+        )) as typeof tx.addEventListener;
+      return tx;
+    };
+  });
+  await lotTyped(page);
+  await act(page).click();
+  await lotTyped(page, '2 kg');
+  await page.evaluate(() => dispatchEvent(new Event('let-it')));
+  await expect(lots(page)).toHaveCount(1);
+  await expect(page.getByLabel('It weighs')).toHaveValue('2 kg');
+  await act(page).click();
+  await lotShown(page, 2);
 });
 
 test('kept, but not to be shown: it is acknowledged, the page says so, and loaded again it shows the lot', async ({
@@ -157,13 +192,16 @@ test('with the clock moved by a month undo counts on; after a reload it cancels 
     Date.now = () => now() + Number(sessionStorage.getItem('shift-ms') ?? 0);
   });
   await page.goto('/scraps');
+  let count = 0;
   for (const days of [-30, 30]) {
     await lotTyped(page);
     await act(page).click();
+    await lotShown(page, ++count);
     await expect(page.locator('#take-back')).toContainText('10 min left');
     await page.evaluate((by) => sessionStorage.setItem('shift-ms', String(by * 86_400_000)), days);
     await lotTyped(page, '2 kg');
     await act(page).click();
+    await lotShown(page, ++count);
     await expect(page.locator('#take-back')).toContainText('10 min left');
   }
   await page.reload();

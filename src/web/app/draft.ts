@@ -7,8 +7,11 @@ import { DEMO_DAY } from './places.ts';
 export interface Drafted<T> {
   readonly draft: Accessor<T>;
   readonly change: (next: Partial<T>) => void;
-  /** Called when the act is durable: the draft is no longer needed. */
-  readonly clear: () => void;
+  /**
+   * Called when the act is durable: the draft is no longer needed.
+   * @param sent the draft the act was made of; one typed since then stays
+   */
+  readonly clear: (sent?: T) => void;
   /** Whether a draft of an earlier visit was found. */
   readonly found: boolean;
 }
@@ -24,7 +27,8 @@ export function useDraft<T extends object>(key: string, empty: T): Drafted<T> {
       setDraft(() => ({ ...draft(), ...next }));
       lasting.write(place, JSON.stringify(draft()));
     },
-    clear() {
+    clear(sent) {
+      if (sent !== undefined && draft() !== sent) return;
       lasting.remove(place);
       setDraft(() => empty);
     },

@@ -49,7 +49,8 @@ export function GroundForm<T extends object>(props: {
     if (busy()) return;
     setTried(true);
     setSaid('');
-    const read = props.read(draft());
+    const sent = draft();
+    const read = props.read(sent);
     if (!read.ok) {
       queueMicrotask(() => element?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
       return;
@@ -57,7 +58,7 @@ export function GroundForm<T extends object>(props: {
     setBusy(true);
     try {
       await read.write();
-      clear();
+      clear(sent);
       setTried(false);
       setSaid(form.written);
     } catch (failure) {

@@ -55,12 +55,13 @@ export function Feeding(props: { readonly heap: string }) {
     event.preventDefault();
     if (busy()) return;
     setTried(true);
+    const sent = draft();
     const answer = read();
     if (!answer.ok) return;
     setBusy(true);
     try {
       await record.act('heap.fed', answer.body, () => {
-        clear();
+        clear(sent);
         setTried(false);
         setSaid(form.written);
       });

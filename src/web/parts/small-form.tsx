@@ -46,6 +46,7 @@ export function SmallForm(props: SmallFormProps) {
     if (busy()) return;
     setTried(true);
     setSaid('');
+    const sent = draft();
     const read = props.read(typed());
     if (!read.ok) {
       queueMicrotask(() => element?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
@@ -64,7 +65,7 @@ export function SmallForm(props: SmallFormProps) {
     } finally {
       setBusy(false);
     }
-    clear();
+    clear(sent);
     setTried(false);
     setSaid(form.written);
     props.onDone?.();

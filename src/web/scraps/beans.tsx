@@ -43,8 +43,9 @@ export function BeansRead(props: { readonly lot: string }) {
       return;
     }
     setTrouble('');
+    const sent = draft();
     try {
-      await record.act('lot.tested', read.act, clear);
+      await record.act('lot.tested', read.act, () => clear(sent));
     } catch {
       setTrouble(app.notSaved);
     }

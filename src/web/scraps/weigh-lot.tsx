@@ -67,9 +67,10 @@ export function WeighLot() {
       return;
     }
     setTrouble(undefined);
+    const told = draft();
     try {
       const mass = keptMass(weighed);
-      await record.act('scraps.weighed', weighedBody({ told: draft(), plot, mass }), clear);
+      await record.act('scraps.weighed', weighedBody({ told, plot, mass }), () => clear(told));
     } catch {
       setTrouble(app.notSaved);
     }

@@ -114,7 +114,8 @@ function Form(props: {
 
   async function write(event: SubmitEvent) {
     event.preventDefault();
-    const written = props.write(draft());
+    const sent = draft();
+    const written = props.write(sent);
     setTroubles(written.ok ? NONE : written.troubles);
     setSaid('');
     if (!written.ok) {
@@ -127,7 +128,7 @@ function Form(props: {
       setSaid(words.notWritten);
       return;
     }
-    clear();
+    clear(sent);
     setSaid(words.written);
   }
 

@@ -27,7 +27,8 @@ export function WeatherScreen() {
     event.preventDefault();
     setSaid('');
     const units = keyholderOf(record.plot(), record.keyholder()).units;
-    const read = readWeather(draft(), { now: record.now(), units });
+    const sent = draft();
+    const read = readWeather(sent, { now: record.now(), units });
     setTroubles(read.ok ? NONE : read.troubles);
     if (!read.ok) {
       queueMicrotask(() => form?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
@@ -35,7 +36,7 @@ export function WeatherScreen() {
     }
     try {
       await record.act('weather.typed', read.body, () => {
-        clear();
+        clear(sent);
         setSaid(words.written);
       });
     } catch {
