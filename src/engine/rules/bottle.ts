@@ -6,6 +6,7 @@ import { bottleFigure } from '../bottle/figures.ts';
 import type { StrainedBatch } from '../bottle/liquid.ts';
 import type { Strained } from '../bottle/strained.ts';
 import type { Part } from '../scraps/part.ts';
+import { READY_PH } from '../souring/lines.ts';
 import { judge, type Rule, type Values } from './rule.ts';
 import { scrapsRules } from './scraps.ts';
 
@@ -16,8 +17,6 @@ export interface StrainSituation {
   readonly state?: string | undefined;
 }
 
-/** Ready is called at or below this pH, not before. @practice silage is stable near it; our line for a look */
-const READY_PH = 4.2;
 /** Acid-food line. */
 const SOUR_PH = bottleFigure('sour-limit', 'ph').likely;
 

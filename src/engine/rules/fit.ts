@@ -1,10 +1,10 @@
 // What to say when a batch is weighed in: overfilling, lifting, too little or too much sugar, more than the
 // beds can use. What may go in at all is scraps.ts; lids are vessel.ts; water is water.ts.
 
-import { pailFigure } from '../pail/figures.ts';
 import type { Fit } from '../pail/fit.ts';
 import type { Vessel } from '../pail/recipe.ts';
 import type { Rule } from './rule.ts';
+import { MOST_LIFT_KG } from './vessel.ts';
 
 export interface FitSituation {
   readonly fit: Fit;
@@ -41,10 +41,7 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     source: 'practice',
     looksAt: 'mass of the filled vessel against what one person lifts',
     speaksFor: 'general',
-    when: ({ fit }) => {
-      const mostKg = pailFigure('lifting', 'mostLiftKg').likely;
-      return fit.fill.massKg <= mostKg ? false : { massKg: fit.fill.massKg, mostKg };
-    },
+    when: ({ fit }) => (fit.fill.massKg <= MOST_LIFT_KG ? false : { massKg: fit.fill.massKg, mostKg: MOST_LIFT_KG }),
   },
   {
     id: 'sugar-window-closed',

@@ -1,6 +1,7 @@
 // What to mind about a heap: what must stay out of it, a mix that is too wet, too dry, too rich or too poor, and what a
 // look and a log say. The arithmetic is heap/; what the published rules on heat say of a log is heap/sanitation.ts.
 
+import { RAW_MANURE_DAYS } from '../can/limits.ts';
 import { ACCEPTABLE, heapFigure } from '../heap/figures.ts';
 import type { Ingredient } from '../heap/ingredient.ts';
 import type { HeapSmell, TurningAdvice } from '../heap/turning.ts';
@@ -34,8 +35,6 @@ export interface HeapLookSituation {
 const MOST_COFFEE = heapFigure('coffee-grounds', 'mostVolumePercent');
 const STALLS = heapFigure('stalls', 'moisturePercent');
 const SELF_HEATS_M3 = heapFigure('heap', 'selfHeatsM3').likely;
-/** Days between raw manure and harvest, edible part off the soil and touching it. @source cfr-7-205-203 (c)(1) */
-const MANURE_DAYS = { daysOffSoil: 90, daysOnSoil: 120 };
 
 /** Names of the rows that a test picks, as one text; false where it picks none. */
 function named(ingredients: readonly Ingredient[], picks: (one: Ingredient) => boolean): false | { materials: string } {
@@ -81,7 +80,7 @@ export const heapMixRules: readonly Rule<HeapMixSituation>[] = [
     speaksFor: ['us'],
     when: ({ ingredients }) => {
       const found = named(ingredients, ({ group }) => group === 'manure');
-      return found && { ...found, ...MANURE_DAYS };
+      return found && { ...found, daysOffSoil: RAW_MANURE_DAYS.otherwise, daysOnSoil: RAW_MANURE_DAYS.touchesSoil };
     },
   },
   {

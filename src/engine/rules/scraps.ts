@@ -2,6 +2,8 @@
 // food, disease, and the plain "this belongs in the heap". Rules look at one lot, resolved, and at the
 // grower's answer about weedkiller. How full and how sweet the pail gets is fit.ts.
 
+import { RAW_MANURE_DAYS } from '../can/limits.ts';
+import { BIOASSAY } from '../scraps/bioassay.ts';
 import type { Part, Treated } from '../scraps/part.ts';
 import { material } from '../tables/index.ts';
 import type { Rule, StopRule, Values } from './rule.ts';
@@ -11,12 +13,16 @@ export interface ScrapsSituation {
   readonly treated: Treated | undefined;
 }
 
+const WEEK_DAYS = 7;
 /** Groups of the table that weedkiller comes in with: lawns, fields, and animals fed from them. */
 const ASK_ABOUT_WEEDKILLER = ['clippings', 'hay-straw', 'manure', 'compost'];
-/** The bean test: pots of each kind, weeks, and the leaves to wait for; the longer of the times published. */
-const BEAN_TEST = { pots: 3, weeksLeast: 3, weeksMost: 4, trueLeaves: 3 };
-/** Days between raw manure and harvest, edible part off the soil and touching it. */
-const MANURE_DAYS = { daysOffSoil: 90, daysOnSoil: 120 };
+/** The bean test as a sentence has it; its layout and days stand in scraps/bioassay.ts. */
+const BEAN_TEST = {
+  pots: BIOASSAY.leastPotCount,
+  weeksLeast: BIOASSAY.leastDays / WEEK_DAYS,
+  weeksMost: BIOASSAY.mostDays / WEEK_DAYS,
+  trueLeaves: BIOASSAY.leavesCount,
+};
 
 const told = ({ part }: ScrapsSituation): Values => ({
   material: part.name,
@@ -94,7 +100,7 @@ const named: readonly Rule<ScrapsSituation>[] = [
       speaksFor: ['us'],
       override: 'none',
     },
-    MANURE_DAYS,
+    { daysOffSoil: RAW_MANURE_DAYS.otherwise, daysOnSoil: RAW_MANURE_DAYS.touchesSoil },
   ),
   stopFor(['seeded-weeds'], {
     id: 'seeds-in-the-liquid',

@@ -1,6 +1,7 @@
 // What to say about lids, bottles and lifting, where a batch is filled, stands or is bottled. The pressures
 // come from souring/gas/pressure.ts. Whether the liquid is fit to bottle at all is rules/bottle.ts.
 
+import { pailFigure } from '../pail/figures.ts';
 import type { LidKind } from '../souring/gas/lid.ts';
 import { forceKgf, pressureAtm } from '../souring/gas/pressure.ts';
 import type { Rule, Values } from './rule.ts';
@@ -146,8 +147,8 @@ export const bottleUseRules: readonly Rule<BottleUse>[] = [
   },
 ];
 
-/** Heaviest a person is asked to lift, kg. @practice */
-export const MOST_LIFT_KG = 15;
+/** Heaviest a person is asked to lift, kg. @practice data/pail.csv */
+export const MOST_LIFT_KG = pailFigure('lifting', 'mostLiftKg').likely;
 
 /** Lifting when a batch is strained; at filling it is said by rules/fit.ts. */
 export const liftRules: readonly Rule<{ readonly massKg: number }>[] = [

@@ -1,6 +1,7 @@
 // What to say of the warmth a batch stands in: too hot for the bacteria that sour it, so warm that it wants a look
 // every day, too cold for any time of holding. The lines of alarm and the hold are souring/lines.ts.
 
+import { LOOK_DAILY_C } from '../souring/outlook.ts';
 import type { Rule } from './rule.ts';
 
 /** Warmest it is told or reckoned to get, air or liquid, and the mean of the liquid. NaN where it is not known. */
@@ -11,8 +12,6 @@ export interface WarmthOfBatch {
 
 /** Above this, other microbes than those of souring are at home. Our caution, no source. */
 export const TOO_HOT_C = 35;
-/** From here a batch turns in hours to days, so it is looked at daily. Our caution, no source. */
-export const LOOK_DAILY_C = 25;
 /** Below this no time of holding is known. Our caution, no source. */
 const TOO_COLD_TO_HOLD_C = 10;
 

@@ -1,6 +1,7 @@
 // What holds a batch back, as far as the forecast shows: one thing, the first that applies. Ranked options against
 // it are the rescue's business.
 
+import { HELD_PH } from './lines.ts';
 import type { Forecast } from './model/forecast.ts';
 
 /** cold, warm: the place · sugar: it runs out · dry: too little water · acid: its own acid ends it, as it ought to. */
@@ -9,7 +10,6 @@ export type Brake = 'cold' | 'warm' | 'sugar' | 'dry' | 'acid';
 /** Lactic bacteria of such batches slow down above this. @memory */
 const WARM_C = 38;
 const COLD_C = 15;
-const HELD_PH = 4;
 /** Less sugar than this is none to speak of, g/L. */
 const GONE_G_PER_L = 1;
 const DRY_FRACTION = 0.35;

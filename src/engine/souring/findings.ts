@@ -1,6 +1,7 @@
 // The findings behind each word, in the order they are weighed: lost, unknown, doubtful, ready; and what was
 // seen that changes no word. judge.ts puts them together.
 
+import { READY_APART_DAYS, READY_PH } from './lines.ts';
 import { isFoul, type Look } from './look.ts';
 import { foulAndNotFalling, foulTwice, nosesDiffer, openFoul, whiteFuzz } from './nose.ts';
 import { because, type Reason, type ReasonCode } from './reason.ts';
@@ -8,8 +9,6 @@ import { type Climb, climbs, lastTwo, type Reading, readersDiffer, runBelow, stu
 
 /** Without a look for this long, nothing is known. */
 export const UNKNOWN_AFTER_DAYS = 10;
-const READY_PH = 4.2;
-const READY_APART_DAYS = 2;
 const READY_DRIFT_PH = 0.1;
 const EPSILON = 1e-9;
 

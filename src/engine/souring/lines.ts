@@ -8,6 +8,13 @@ export interface AlarmLine {
   readonly days: number;
 }
 
+/** At or below this a batch may be called ready. @practice our caution, no source: silage is stable near it */
+export const READY_PH = 4.2;
+/** The readings that make a batch ready lie so far apart. @practice our caution, no source */
+export const READY_APART_DAYS = 2;
+/** At and below this the clock of the hold runs. @source breidt-caldwell-2011 abstract: brines of pH 3.2 to 4.6 */
+export const HELD_PH = 4.0;
+
 const LINES = [
   { ph: 5.0, daysAt20C: 3, daysAt12C: 5 },
   { ph: 4.6, daysAt20C: 5, daysAt12C: 9 },

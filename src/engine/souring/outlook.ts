@@ -2,16 +2,16 @@
 // the day of the next look.
 
 import { UNKNOWN_AFTER_DAYS } from './findings.ts';
-import { type AlarmLine, holdDays, holdDoneOn } from './lines.ts';
+import { type AlarmLine, HELD_PH, holdDays, holdDoneOn } from './lines.ts';
 import type { Look } from './look.ts';
 import { whiteFuzz } from './nose.ts';
 import { because, type ChangeCode, change, type Reason, type ReasonCode, type State } from './reason.ts';
 import { falls, lastTwo, type Passed, type Reading, runBelow } from './trend.ts';
 
-const HELD_PH = 4.0;
 /** Days to the next look for each word; daily where it is warm or in doubt. */
 const NEXT_DAYS: Readonly<Record<State, number>> = { souring: 2, slow: 3, ready: 7, doubtful: 1, unknown: 0, lost: 0 };
-const WARM_C = 25;
+/** From here a batch turns in hours to days, so it is looked at daily. @practice our caution, no source */
+export const LOOK_DAILY_C = 25;
 
 /** The clock of the hold: since when the batch stands at or below 4.0, for how long it must, and until when. */
 export interface Hold {
@@ -139,7 +139,7 @@ export function nextLook({ state, known, temperatureC, today, bufferRises }: Nex
   const usual = NEXT_DAYS[state];
   const fuzz = whiteFuzz(known).at(-1);
   const fresh = fuzz !== undefined && lastDay - fuzz.day < 1;
-  const warm = !(temperatureC < WARM_C) && state !== 'ready';
+  const warm = !(temperatureC < LOOK_DAILY_C) && state !== 'ready';
   const days = warm || fresh || bufferRises ? Math.min(usual, 1) : usual;
   return Math.max(lastDay + days, today);
 }

@@ -2,7 +2,14 @@
 // litres and concentrate it wants. The rules are the engine's; here the plot's facts are put before them.
 
 import { countsAs } from '#engine/can/eating.ts';
-import { saltTolerance, type Way } from '#engine/can/limits.ts';
+import {
+  LONGEST_WAIT_DAYS,
+  RAW_MANURE_DAYS,
+  RAW_SOIL_DAYS,
+  SCHOOL_RAW_DAYS,
+  saltTolerance,
+  type Way,
+} from '#engine/can/limits.ts';
 import { type PourBatch, type PourOrder, pour } from '#engine/can/pour.ts';
 import type { CanWater } from '#engine/can/strength.ts';
 import { TAP_PH } from '#engine/can/strength.ts';
@@ -31,10 +38,10 @@ export type NextPick = 'soon' | 'later' | 'after-21' | 'after-90' | 'far';
 /** Days that each answer stands for, on the careful side. */
 const NEXT_PICK_DAYS: Readonly<Record<NextPick, number>> = {
   soon: 0,
-  later: 14,
-  'after-21': 21,
-  'after-90': 90,
-  far: 121,
+  later: RAW_SOIL_DAYS,
+  'after-21': SCHOOL_RAW_DAYS,
+  'after-90': RAW_MANURE_DAYS.otherwise,
+  far: LONGEST_WAIT_DAYS + 1,
 };
 
 /** The answers worth asking for: the usual three, and any other that is just as long as something waits for. */

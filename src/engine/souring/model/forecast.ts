@@ -2,7 +2,7 @@
 // 10th, 50th and 90th percentile over the draws, never a constant added to a line.
 
 import type { Range } from '../../quantity/range.ts';
-import { holdDays } from '../lines.ts';
+import { HELD_PH, holdDays, READY_APART_DAYS, READY_PH } from '../lines.ts';
 import { at, KEPT_EVERY_H } from './course.ts';
 import { type Known, UNKNOWNS } from './draws.ts';
 import { bandAt, type DayBand, dayBand, type Ensemble, type Member, quantiles, reaches } from './ensemble.ts';
@@ -35,11 +35,6 @@ export interface Forecast {
 }
 
 const MG_N_PER_MOL = 14007;
-/** Two readings this far apart make a batch ready; the forecast asks as long at or below 4.2. @practice our caution, no source */
-const READY_AFTER_DAYS = 2;
-const READY_PH = 4.2;
-/** At and below this pH the hold runs. @source breidt-caldwell-2011 */
-const HOLD_PH = 4;
 
 /** First day from which a run has stood so long at or below a pH without a break. */
 function stoodBelow(member: Member, ph: number, days: number): number | undefined {
@@ -65,7 +60,7 @@ function heldDay(member: Member, hourlyC: Float64Array, offsetC: number): number
   let done = 0;
   let stood = false;
   for (let point = 0; point < member.run.points; point++) {
-    const below = (member.run.ph[point] as number) <= HOLD_PH;
+    const below = (member.run.ph[point] as number) <= HELD_PH;
     const hour = point * KEPT_EVERY_H;
     if (below && stood) {
       const temperatureC = (hourlyC[Math.min(hour, hourlyC.length - 1)] as number) + offsetC;
@@ -107,8 +102,8 @@ export function forecast(ensemble: Ensemble, known: Known, days: number): Foreca
   }
   return {
     days: expected,
-    reach: { '4.6': reaches(ensemble, 4.6), '4.2': reaches(ensemble, 4.2), '4.0': reaches(ensemble, 4) },
-    ready: dayBand(ensemble, (member) => stoodBelow(member, READY_PH, READY_AFTER_DAYS)),
+    reach: { '4.6': reaches(ensemble, 4.6), '4.2': reaches(ensemble, READY_PH), '4.0': reaches(ensemble, HELD_PH) },
+    ready: dayBand(ensemble, (member) => stoodBelow(member, READY_PH, READY_APART_DAYS)),
     held: dayBand(ensemble, (member) => heldDay(member, known.batch.hourlyC, offsetOf(member))),
     plateauPh: plateau(ensemble),
   };

@@ -1,6 +1,7 @@
 // What the model expects of a change made today: some of the draws that fit the looks are run again from the start,
 // once as it is and once with the change, and read off as days to pH 4.2 and 4.0.
 
+import { HELD_PH, READY_PH } from '../lines.ts';
 import { type Batch, type Change, course, dayBelow } from '../model/course.ts';
 import { drawOf, type Known } from '../model/draws.ts';
 import { type DayBand, dayBand, type Ensemble, type Member } from '../model/ensemble.ts';
@@ -100,5 +101,5 @@ export function reachFrom(ensemble: Ensemble, today: number): Reach {
       const day = dayBelow(run, ph);
       return day === undefined ? undefined : Math.max(day, today);
     });
-  return { '4.2': by(4.2), '4.0': by(4) };
+  return { '4.2': by(READY_PH), '4.0': by(HELD_PH) };
 }
