@@ -1,6 +1,7 @@
 // What to say of the warmth a batch stands in: too hot for the bacteria that sour it, so warm that it wants a look
 // every day, too cold for any time of holding. The lines of alarm and the hold are souring/lines.ts.
 
+import { COLDEST_HOLD_C } from '../souring/lines.ts';
 import { LOOK_DAILY_C } from '../souring/outlook.ts';
 import type { Rule } from './rule.ts';
 
@@ -12,8 +13,6 @@ export interface WarmthOfBatch {
 
 /** Above this, other microbes than those of souring are at home. Our caution, no source. */
 export const TOO_HOT_C = 35;
-/** Below this no time of holding is known. Our caution, no source. */
-const TOO_COLD_TO_HOLD_C = 10;
 
 /** Warmth: what is not known speaks as too cold to hold. */
 export const warmthRules: readonly Rule<WarmthOfBatch>[] = [
@@ -39,6 +38,6 @@ export const warmthRules: readonly Rule<WarmthOfBatch>[] = [
     source: 'our-caution',
     looksAt: 'the mean warmth: too cold for any known time of holding',
     speaksFor: 'general',
-    when: ({ meanC }) => (meanC >= TOO_COLD_TO_HOLD_C ? false : { meanC, limitC: TOO_COLD_TO_HOLD_C }),
+    when: ({ meanC }) => (meanC >= COLDEST_HOLD_C ? false : { meanC, limitC: COLDEST_HOLD_C }),
   },
 ];

@@ -89,6 +89,15 @@ function lastMeanC(hourlyC: Float64Array): number {
   return some.reduce((sum, one) => sum + one, 0) / some.length;
 }
 
+/** Days of the hold by temperature, the coldest first. @source breidt-caldwell-2011 abstract; the days are our caution */
+const HOLD = [
+  { temperatureC: 10, days: 24 },
+  { temperatureC: 15, days: 16 },
+  { temperatureC: 20, days: 7 },
+] as const;
+/** Below this no time of holding is known. @practice our caution, no source */
+export const COLDEST_HOLD_C = HOLD[0].temperatureC;
+
 /**
  * How long a batch must stay at or below pH 4.0 before it counts as held.
  *
@@ -102,8 +111,15 @@ function lastMeanC(hourlyC: Float64Array): number {
  * @deviates the source gives no table by temperature; the days are our caution
  */
 export function holdDays(temperatureC: number): number {
-  if (temperatureC >= 20) return 7;
-  if (temperatureC >= 15) return 7 + ((20 - temperatureC) / 5) * (16 - 7);
-  if (temperatureC >= 10) return 16 + ((15 - temperatureC) / 5) * (24 - 16);
+  const [cold, cool, mild] = HOLD;
+  if (temperatureC >= mild.temperatureC) return mild.days;
+  if (temperatureC >= cool.temperatureC) return daysBetween(cool, mild, temperatureC);
+  if (temperatureC >= cold.temperatureC) return daysBetween(cold, cool, temperatureC);
   return Number.POSITIVE_INFINITY;
+}
+
+/** On the straight line from a colder to a warmer point of the hold. */
+function daysBetween(colder: (typeof HOLD)[number], warmer: (typeof HOLD)[number], temperatureC: number): number {
+  const share = (warmer.temperatureC - temperatureC) / (warmer.temperatureC - colder.temperatureC);
+  return warmer.days + share * (colder.days - warmer.days);
 }
