@@ -1,5 +1,5 @@
 // docs/rules.md from the rules: each with what it looks at, what it says in its example, what may be done in its
-// place, its source and the tests that name it. Text only; nothing is judged here.
+// place, its source and the tests that name it; then the safety values (values/report.ts). Text only; nothing is judged here.
 
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -7,6 +7,7 @@ import { allRules, ruleGroups } from '#engine/rules/index.ts';
 import type { Level, Place, Rule, Values } from '#engine/rules/rule.ts';
 import { citation } from '#engine/tables/index.ts';
 import { codeUnder, filesUnder, root, type SourceFile } from '../house/code.ts';
+import { valuesPart } from '../values/report.ts';
 import { exampleFiles, examples } from './examples.ts';
 
 const LEVELS: readonly Level[] = ['stop', 'hold', 'caution', 'note'];
@@ -116,6 +117,7 @@ export function rulesPage(files: readonly SourceFile[] = testFiles()): string {
       '',
       ...oneOfEach(rules).map((rule) => entry(rule, files)),
     ]),
+    ...valuesPart(),
   ]
     .join('\n')
     .replace(/\n+$/, '\n');
