@@ -5,7 +5,7 @@
 import type { Kept } from '#journal/entry.ts';
 import { failureOf } from './failure.ts';
 import { CannotNote, forgetInBoth, forgetInOne, forgetWithPlace, listForgotten } from './forgetting.ts';
-import { isNewPhoto } from './gate.ts';
+import { checked, isNewPhoto } from './gate.ts';
 import { addKept, birthAt, PACK_SIZE, type ReadRow } from './packs.ts';
 import { browserPlaces, type OpenPlaces, openPlaces, openSecond, type Places } from './places.ts';
 import { addFresh, pack } from './rows.ts';
@@ -14,7 +14,7 @@ import { type Photo, type Since, type Store, StoreFailure } from './store.ts';
 import { type PhotoRow, RECORD, strictWrite, type TableName, type WriteTx } from './tables.ts';
 import { markedPhotos, takingIn } from './taking-in.ts';
 
-export const STORE_VERSION = 2;
+export const STORE_VERSION = 3;
 const NAME = 'tilthwright';
 /** Packs asked for together: enough for one way to the disk and back, few enough that opening them need not wait for all. */
 const PACKS_AT_ONCE = 5;
@@ -179,7 +179,8 @@ function storeOn(places: Places, { db, copy: second, equal, stopped, stop, whenS
   return {
     hearsTabs: channel !== undefined,
     async append(entries) {
-      const added = await write(RECORD, (tx, drawn) => addFresh(tx, entries, drawn));
+      const batch = checked(entries);
+      const added = await write(RECORD, (tx, drawn) => addFresh(tx, batch, drawn));
       if (added > 0) heard();
     },
     all: async () => (await guarded(() => readAfter(0))).entries,

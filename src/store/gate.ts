@@ -11,7 +11,7 @@ import { type Photo, StoreFailure } from './store.ts';
  * The entries of a batch, each id once.
  * @throws StoreFailure unreadable or different
  */
-export function checked(entries: readonly Kept[]): ReadonlyMap<string, Kept> {
+export function checked(entries: readonly Kept[]): readonly Kept[] {
   const byId = new Map<string, Kept>();
   for (const kept of entries) {
     if (!readable(kept)) {
@@ -19,7 +19,7 @@ export function checked(entries: readonly Kept[]): ReadonlyMap<string, Kept> {
     }
     if (isNew(kept, byId.get(kept.id))) byId.set(kept.id, kept);
   }
-  return byId;
+  return [...byId.values()];
 }
 
 /**

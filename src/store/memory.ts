@@ -23,7 +23,7 @@ export function memoryStore(): Store {
   };
   const append = async (entries: readonly Kept[]) => {
     ready();
-    const fresh = [...checked(entries).values()].filter((kept) => isNew(kept, byId.get(kept.id)));
+    const fresh = checked(entries).filter((kept) => isNew(kept, byId.get(kept.id)));
     // Copied before anything is kept: what cannot be copied must leave nothing behind.
     for (const kept of structuredClone(fresh)) {
       rows.push({ seq: ++seq, kept });

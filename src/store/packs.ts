@@ -1,6 +1,6 @@
 // Old entries in packs: a thousand on one row, as text. A database hands over fifty thousand rows ten times slower than fifty
 // long ones, and opening a plot must not take seconds. Packing moves rows in one strict write, so that an entry is always in
-// exactly one place; its id stays in a table of its own, so that the same entry is known again.
+// exactly one place; the ids stand beside the text and are indexed, so that the same entry is known again.
 
 import type { Kept } from '#journal/entry.ts';
 
@@ -32,6 +32,7 @@ export const birthAt = (drawn: number, n = 0) => `${drawn.toString(36)}.${n}`;
 export interface Pack {
   readonly last: number;
   readonly seqs: readonly number[];
+  readonly ids: readonly string[];
   /** Absent in packs of a time before births. */
   readonly births?: readonly string[];
   readonly text: string;
@@ -44,13 +45,14 @@ export function packOf(rows: readonly ReadRow[]): Pack {
   return {
     last: seqs.at(-1) ?? 0,
     seqs,
+    ids: rows.map(({ id }) => id),
     births: rows.map(birthOf),
     text: rows.map(({ kept }) => JSON.stringify(kept)).join('\n'),
   };
 }
 
 /** The rows that a pack was made of. */
-export function rowsOf({ seqs, births, text }: Pack): readonly ReadRow[] {
+export function rowsOf({ seqs, births, text }: Omit<Pack, 'ids'>): readonly ReadRow[] {
   if (seqs.length === 0) return [];
   return text.split('\n').map((line, i) => {
     const kept = JSON.parse(line) as Kept;

@@ -93,7 +93,8 @@ function localWitness(key: string): Witness {
 export async function openPlaces(places: Places, hearing: Hearing): Promise<OpenPlaces> {
   const { name, version, witness } = places;
   const first = openTables({ ...hearing, factory: places.first, name, version });
-  const second = openSecond(places);
+  // After the first: an upgrade writes, and no kill may tear both.
+  const second = first.then(() => openSecond(places));
   try {
     const [db, copy] = [await first, await second];
     for (const place of [db, copy]) if (place !== undefined) await sweep(place, name);

@@ -3,8 +3,8 @@
 
 import type { IDBPObjectStore } from 'idb';
 import type { Kept } from '#journal/entry.ts';
-import { checked, isNew } from './gate.ts';
-import { birthAt, birthOf, packOf, type ReadRow, rowsOf, stretches } from './packs.ts';
+import { isNew } from './gate.ts';
+import { birthAt, birthOf, PACK_SIZE, packOf, type ReadRow, type Row, rowsOf, stretches } from './packs.ts';
 import type { Database, Forgetting, TableName, Tables, WriteTx } from './tables.ts';
 
 /** More ids than these are looked for in the whole of a place: two questions for each of a file's would take far longer. */
@@ -12,37 +12,25 @@ const MOST_ASKED = 500;
 
 /** What is kept under some ids, loose or packed; each pack is opened once. */
 export async function keptUnder(tx: WriteTx, ids: readonly string[]): Promise<ReadonlyMap<string, Kept>> {
-  const index = tx.objectStore('entries').index('id');
-  const packed = tx.objectStore('packed');
+  const [table, packs] = [tx.objectStore('entries'), tx.objectStore('packs')];
   const found = new Map<string, Kept>();
-  const inPacks = new Set<number>();
   const wanted = new Set(ids);
-  if (wanted.size > MOST_ASKED) {
-    const table = tx.objectStore('entries');
-    const [loose, packedIds, lasts] = await Promise.all([table.getAll(), packed.getAllKeys(), packed.getAll()]);
-    for (const { id, kept } of loose) if (wanted.has(id)) found.set(id, kept);
-    packedIds.forEach((id, i) => {
-      const last = lasts[i];
-      if (last !== undefined && wanted.has(id)) inPacks.add(last);
-    });
-  } else
-    await Promise.all(
-      ids.map(async (id) => {
-        const [row, last] = await Promise.all([index.get(id), packed.get(id)]);
-        if (row !== undefined) found.set(id, row.kept);
-        if (last !== undefined) inPacks.add(last);
-      }),
-    );
-  for (const last of inPacks) {
-    const pack = await tx.objectStore('packs').get(last);
-    for (const { id, kept } of pack === undefined ? [] : rowsOf(pack)) if (wanted.has(id)) found.set(id, kept);
+  const isMany = wanted.size > MOST_ASKED;
+  const byId = table.index('id');
+  const loose = isMany ? await table.getAll() : await Promise.all(ids.map((id) => byId.get(id)));
+  for (const row of loose) if (row !== undefined && wanted.has(row.id)) found.set(row.id, row.kept);
+  const inPacks = packs.index('ids');
+  const lasts = isMany ? await packs.getAllKeys() : await Promise.all(ids.map((id) => inPacks.getKey(id)));
+  for (const last of new Set(lasts)) {
+    const one = last === undefined ? undefined : await packs.get(last);
+    if (one === undefined || !one.ids.some((id) => wanted.has(id))) continue;
+    for (const { id, kept } of rowsOf(one)) if (wanted.has(id)) found.set(id, kept);
   }
   return found;
 }
 
-/** Adds the entries that are not here yet; tells how many. @throws StoreFailure unreadable or different */
-export async function addFresh(tx: WriteTx, entries: readonly Kept[], drawn: number): Promise<number> {
-  const batch = [...checked(entries).values()];
+/** Adds the entries of a checked batch that are not here yet; tells how many. @throws StoreFailure different */
+export async function addFresh(tx: WriteTx, batch: readonly Kept[], drawn: number): Promise<number> {
   const here = await keptUnder(
     tx,
     batch.map(({ id }) => id),
@@ -50,22 +38,45 @@ export async function addFresh(tx: WriteTx, entries: readonly Kept[], drawn: num
   // By its place in the batch, not among the fresh ones: a place that lacks more gives each the same birth.
   const born = batch.map((kept, i) => ({ id: kept.id, plot: kept.plot, kept, birth: birthAt(drawn, i) }));
   const fresh = born.filter(({ id, kept }) => isNew(kept, here.get(id)));
-  const table = tx.objectStore('entries');
-  await Promise.all(fresh.map((row) => table.add(row)));
+  await addRows(tx, fresh);
   return fresh.length;
+}
+
+/**
+ * Adds rows in their order; many at once go into packs, for a row each would take a database ten times longer. The loose rows
+ * before them go with them, since packs hold what came first.
+ */
+export async function addRows(tx: WriteTx, rows: readonly Row[]): Promise<void> {
+  const table = tx.objectStore('entries');
+  const [first] = rows;
+  if (rows.length <= PACK_SIZE || first === undefined) {
+    await Promise.all(rows.map((row) => table.add(row)));
+    return;
+  }
+  const loose = (await table.getAll()) as ReadRow[];
+  // The number the database gives the first; the others follow, and the last of them is written as a row with its number, so
+  // that the database goes on behind it.
+  const from = await table.add(first);
+  const numbered = rows.map((row, i): ReadRow => ({ ...row, seq: from + i }));
+  const left = await packWhole(tx, [...loose, ...numbered], 1);
+  await Promise.all(left.map((row) => table.put(row)));
 }
 
 /** Moves the oldest loose rows into packs. */
 export async function pack(tx: WriteTx): Promise<void> {
-  const table = tx.objectStore('entries');
-  for (const rows of stretches((await table.getAll()) as ReadRow[])) {
-    const made = packOf(rows);
-    await Promise.all([
-      tx.objectStore('packs').add(made),
-      ...rows.map(({ id }) => tx.objectStore('packed').add(made.last, id)),
-      table.delete(IDBKeyRange.bound(rows[0]?.seq, made.last)),
-    ]);
-  }
+  await packWhole(tx, (await tx.objectStore('entries').getAll()) as ReadRow[], 0);
+}
+
+/** Packs whole stretches of rows, the oldest first, and takes them out of the loose ones; gives those that are left. */
+async function packWhole(tx: WriteTx, rows: readonly ReadRow[], least: 0 | 1): Promise<readonly ReadRow[]> {
+  const packs = stretches(rows.slice(0, rows.length - least)).map(packOf);
+  const last = packs.at(-1)?.last;
+  if (last === undefined) return rows;
+  await Promise.all([
+    ...packs.map((one) => tx.objectStore('packs').add(one)),
+    tx.objectStore('entries').delete(IDBKeyRange.upperBound(last)),
+  ]);
+  return rows.slice(packs.length * PACK_SIZE);
 }
 
 /** Every row of a place, packed and loose, in the order of arrival. */
@@ -100,7 +111,7 @@ export function birthsGone(forgettings: Iterable<Forgetting>): ReadonlySet<strin
 
 /** Removes rows by their births, loose and packed. */
 export async function removeRows(tx: WriteTx, births: ReadonlySet<string>): Promise<void> {
-  const [table, packs, packed] = [tx.objectStore('entries'), tx.objectStore('packs'), tx.objectStore('packed')];
+  const [table, packs] = [tx.objectStore('entries'), tx.objectStore('packs')];
   const goes = (row: ReadRow) => births.has(birthOf(row));
   const loose = (await table.getAll()) as ReadRow[];
   await Promise.all(loose.filter(goes).map(({ seq }) => table.delete(seq)));
@@ -111,6 +122,5 @@ export async function removeRows(tx: WriteTx, births: ReadonlySet<string>): Prom
     const stay = rows.filter((row) => !goes(row));
     // Under the number it had: cursors that were given out must go on meaning the same.
     await (stay.length > 0 ? packs.put({ ...packOf(stay), last: one.last }) : packs.delete(one.last));
-    await Promise.all(out.map(({ id }) => packed.delete(id)));
   }
 }

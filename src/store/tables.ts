@@ -3,14 +3,13 @@
 // the same strict writes.
 
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, wrap } from 'idb';
-import type { Pack, Row } from './packs.ts';
+import { type Pack, type Row, rowsOf } from './packs.ts';
 import type { Photo } from './store.ts';
 
 export interface Tables extends DBSchema {
   entries: { key: number; value: Row; indexes: { id: string; plot: string } };
-  packs: { key: number; value: Pack };
-  /** The pack an entry is in, by the entry's id. */
-  packed: { key: string; value: number };
+  /** Found by the id of each entry in it. */
+  packs: { key: number; value: Pack; indexes: { ids: string } };
   photos: { key: string; value: PhotoRow; indexes: { birth: string } };
   facts: { key: string; value: unknown };
   /** Forgettings, each under a name drawn by chance. */
@@ -25,9 +24,9 @@ export type Forgetting = { readonly births: readonly string[] } | 'revoked';
 export type PhotoRow = Photo & { readonly birth?: string };
 
 export type Database = IDBPDatabase<Tables>;
-export type TableName = 'entries' | 'packs' | 'packed' | 'photos' | 'facts' | 'forgotten' | 'differing';
+export type TableName = 'entries' | 'packs' | 'photos' | 'facts' | 'forgotten' | 'differing';
 export type WriteTx = IDBPTransaction<Tables, TableName[], 'readwrite'>;
-export const RECORD = ['entries', 'packs', 'packed'] as const;
+export const RECORD = ['entries', 'packs'] as const;
 export const ALL_TABLES = [...RECORD, 'photos', 'facts', 'forgotten', 'differing'] as const;
 
 export interface Opening {
@@ -68,7 +67,6 @@ function upgrade({ result, transaction }: IDBOpenDBRequest, from: number): void 
     entries.createIndex('id', 'id', { unique: true });
     entries.createIndex('plot', 'plot');
     db.createObjectStore('packs', { keyPath: 'last' });
-    db.createObjectStore('packed');
     db.createObjectStore('photos', { keyPath: 'id' });
     db.createObjectStore('facts');
   }
@@ -77,6 +75,25 @@ function upgrade({ result, transaction }: IDBOpenDBRequest, from: number): void 
     db.createObjectStore('forgotten');
     db.createObjectStore('differing');
   }
+  if (from < 3 && transaction !== null) {
+    const packs = transaction.objectStore('packs');
+    packs.createIndex('ids', 'ids', { multiEntry: true });
+    // Ids of packs stood in a table of their own, a row each: fifty thousand took seconds to write.
+    if (transaction.objectStoreNames.contains('packed')) result.deleteObjectStore('packed');
+    withIds(packs);
+  }
+}
+
+/** Gives each pack of an older program the ids of its entries, inside the upgrade: all or none. */
+function withIds(packs: IDBObjectStore): void {
+  const reading = packs.openCursor();
+  reading.onsuccess = () => {
+    const at = reading.result;
+    if (at === null) return;
+    const old = at.value as Omit<Pack, 'ids'>;
+    at.update({ ...old, ids: rowsOf(old).map(({ id }) => id) } satisfies Pack);
+    at.continue();
+  };
 }
 
 /** Runs one strict write; resolves once it is on the disk, and aborts it whole where anything fails. */

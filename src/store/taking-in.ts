@@ -3,7 +3,7 @@
 // counts. What still has its mark when nobody is taking in was never kept: it is swept away when a store is opened.
 
 import type { Kept } from '#journal/entry.ts';
-import { isNewPhoto } from './gate.ts';
+import { checked, isNewPhoto } from './gate.ts';
 import { birthAt } from './packs.ts';
 import { addFresh } from './rows.ts';
 import { type Photo, StoreFailure, type TakingIn } from './store.ts';
@@ -43,10 +43,11 @@ export async function takingIn({ db, name, fresh, write }: Taking): Promise<Taki
       if (size >= WRITE_BYTES) await flush();
     },
     async keep(entries: readonly Kept[]) {
+      const batch = checked(entries);
       await flush();
       const added = await write(RECORD, async (tx, drawn) => {
         await unmark(tx, mark, writes);
-        return addFresh(tx, entries, drawn);
+        return addFresh(tx, batch, drawn);
       });
       // Where it throws, its marks stand and it is yet to be dropped.
       release();

@@ -4,7 +4,7 @@
 
 import { sameContent } from '#journal/same.ts';
 import { birthOf, type ReadRow, type Row } from './packs.ts';
-import { allRows, birthsGone, keptUnder, photoBirths, removeRows } from './rows.ts';
+import { addRows, allRows, birthsGone, keptUnder, photoBirths, removeRows } from './rows.ts';
 import { birthOfFacts, drawWrite, isOwn, STATE, type State, sameState, stateFrom, stateIn, stateOf } from './state.ts';
 import { ALL_TABLES, type Database, type Forgetting, strictWrite, type WriteTx } from './tables.ts';
 import { markedPhotos } from './taking-in.ts';
@@ -178,12 +178,14 @@ async function amend(tx: WriteTx, asked: Amendment): Promise<void> {
     tx,
     asked.add.map(({ id }) => id),
   );
+  const lacking: Row[] = [];
   for (const { id, plot, kept, birth = id } of asked.add) {
     const stood = here.get(id);
     if (known.has(birth)) continue;
-    if (stood === undefined) await tx.objectStore('entries').add({ id, plot, kept, birth });
+    if (stood === undefined) lacking.push({ id, plot, kept, birth });
     else if (!sameContent(stood, kept)) await differing.put({ id, plot, kept, birth }, birth);
   }
+  await addRows(tx, lacking);
   // Written to since it was read: the facts are newer than those read, and the next opening unites once more.
   const now = await stateIn(tx);
   if (asked.settled === undefined || now.sum !== asked.read.sum || now.count !== asked.read.count) return;

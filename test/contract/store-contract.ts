@@ -277,6 +277,30 @@ export const storeContract: readonly StoreCase[] = [
     },
   },
   {
+    name: 'puts thousands behind what was kept before, and goes on behind them',
+    run: async ({ open, failWrites }) => {
+      const store = await open();
+      const [few, many, more, last] = [several(3), several(2001), several(1500), several(2)];
+      await store.append(few);
+      const { cursor } = await store.since(0);
+      await store.append(many);
+      const between = (await store.since(0)).cursor;
+      const again = failWrites(store, 1);
+      same((await refusal(store.append(more))) === 'not refused', false, 'a full disk');
+      again();
+      same(ids(await store.all()), ids([...few, ...many]), 'all, after a refusal');
+      await store.append([...more, ...many.slice(0, 5)]);
+      for (const entry of last) await store.append([entry]);
+      const whole = ids([...few, ...many, ...more, ...last]);
+      same(ids(await store.all()), whole, 'all, in order');
+      same(ids((await store.since(cursor)).entries), whole.slice(few.length), 'since the few');
+      const behind = await store.since(between);
+      same(ids(behind.entries), ids([...more, ...last]), 'since the many');
+      same((await store.since(behind.cursor)).entries, [], 'nothing more');
+      same(await refusal(store.append([{ ...(many[9] as Entry), on: '2026-06-09' }])), 'different', 'other content');
+    },
+  },
+  {
     name: 'tells whoever watches, until they stop',
     run: async ({ open }) => {
       const store = await open();

@@ -103,7 +103,7 @@ export class LoggedPlace {
       request.onupgradeneeded = () => {
         for (const { table, keyPath, autoIncrement, indexes } of shapes) {
           const made = request.result.createObjectStore(table, { keyPath, autoIncrement });
-          for (const { index, on, unique } of indexes) made.createIndex(index, on, { unique });
+          for (const { index, on, unique, multiEntry } of indexes) made.createIndex(index, on, { unique, multiEntry });
         }
       };
       request.onsuccess = () => resolve(request.result);
@@ -131,7 +131,12 @@ interface TableShape {
   readonly table: string;
   readonly keyPath: string | string[] | null;
   readonly autoIncrement: boolean;
-  readonly indexes: readonly { readonly index: string; readonly on: string | string[]; readonly unique: boolean }[];
+  readonly indexes: readonly {
+    readonly index: string;
+    readonly on: string | string[];
+    readonly unique: boolean;
+    readonly multiEntry: boolean;
+  }[];
 }
 
 function shapesOf(db: IDBDatabase): readonly TableShape[] {
@@ -141,8 +146,8 @@ function shapesOf(db: IDBDatabase): readonly TableShape[] {
   return tables.map((table) => {
     const { keyPath, autoIncrement, indexNames } = tx.objectStore(table);
     const indexes = [...indexNames].map((index) => {
-      const { keyPath: on, unique } = tx.objectStore(table).index(index);
-      return { index, on: on as string | string[], unique };
+      const { keyPath: on, unique, multiEntry } = tx.objectStore(table).index(index);
+      return { index, on: on as string | string[], unique, multiEntry };
     });
     return { table, keyPath: keyPath as string | string[] | null, autoIncrement, indexes };
   });

@@ -47,8 +47,8 @@ const kept = (page: Page) =>
         const request = indexedDB.open('tilthwright');
         request.onerror = () => reject(request.error);
         request.onsuccess = () => {
-          const tx = request.result.transaction(['entries', 'packed', 'photos']);
-          const counts = ['entries', 'packed', 'photos'].map((table) => tx.objectStore(table).count());
+          const tx = request.result.transaction(['entries', 'packs', 'photos']);
+          const counts = ['entries', 'packs', 'photos'].map((table) => tx.objectStore(table).count());
           tx.oncomplete = () => {
             request.result.close();
             resolve(counts.map(({ result }) => result));
