@@ -7,16 +7,23 @@ import { type Answers, type Question, settle } from './question.ts';
 
 /** What was found in a body, asked once while the body lives: reading a text costs more than folding its entry. */
 const found = new WeakMap<object, readonly Differing[]>();
+const NONE: readonly Differing[] = [];
 
 /** Amounts of a body whose text gives another figure than the one kept. */
 export function differingIn(body: unknown): readonly Differing[] {
-  if (typeof body !== 'object' || body === null) return [];
+  if (typeof body !== 'object' || body === null) return NONE;
   const before = found.get(body);
   if (before !== undefined) return before;
-  const own = isAmount(body) ? readAgain(body) : undefined;
-  const list = own === undefined ? Object.values(body).flatMap(differingIn) : [own];
-  found.set(body, list);
+  const list: Differing[] = [];
+  seek(body, list);
+  found.set(body, list.length === 0 ? NONE : list);
   return list;
+}
+
+function seek(part: object, list: Differing[]): void {
+  const own = isAmount(part) ? readAgain(part) : undefined;
+  if (own !== undefined) list.push(own);
+  else for (const inner of Object.values(part)) if (typeof inner === 'object' && inner !== null) seek(inner, list);
 }
 
 /** A body whose amounts have the figures that their texts give. */
