@@ -81,41 +81,59 @@ const PEG_KINDS = (Object.keys(kinds) as Kind[]).filter((kind) => kind.startsWit
 
 /** A fold that remembers its stages. What it gave before stays as it is. */
 export function folding(table: KindTable = kinds): Folding {
+  const steps = foldingInSteps(table);
+  return (entries, plot) => foldWhole(steps(entries, plot));
+}
+
+/** All steps of a fold at once. */
+export function foldWhole(steps: Generator<void, Plot>): Plot {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, step by step: whoever takes the steps lets others have a turn between them. Left in the middle, it begins anew. */
+export type FoldingInSteps = (entries: readonly Kept[], plot?: string) => Generator<void, Plot>;
+
+/** A fold that remembers its stages and is taken step by step, for a record whose fold as a whole would be felt. */
+export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
   const follow = following(table);
   const { stage, told } = createStages();
-  return (entries, plot) => {
+  return function* (entries, plot) {
     const id = plot ?? onlyPlot(entries);
     const own = entries.every((kept) => kept.plot === id) ? entries : entries.filter((kept) => kept.plot === id);
     // What a fold that broke off had told is not told again.
     told();
     const stands = follow(own);
+    yield;
     const { acts, by, lineOf, sealed, answers } = stands;
-    stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
+    yield* stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
     const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));
-    const { facts, beds, vessels, cans, tellings } = stage('described', [...about, lineOf, answers], (told) =>
+    const { facts, beds, vessels, cans, tellings } = yield* stage('described', [...about, lineOf, answers], (told) =>
       described(by, { lineOf, answers, ...told }),
     );
     const weighed = by('scraps.weighed');
     const tested = by('lot.tested');
-    const lots = stage('lots', [weighed, tested, lineOf], () => {
+    const lots = yield* stage('lots', [weighed, tested, lineOf], () => {
       const tests = testsByLot(tested, lineOf);
       return new Map(weighed.map((act) => [act.id, answeredByBeans(act, tests.get(act.id))]));
     });
-    const putIn = stage('putIn', [by('peg.filled'), by('peg.toppedUp')], () => [
+    const putIn = yield* stage('putIn', [by('peg.filled'), by('peg.toppedUp')], () => [
       ...by('peg.filled'),
       ...by('peg.toppedUp'),
     ]);
     // Of all lots only those that were put in: one more in the stock changes no batch.
     const lotsPutIn = putIn.flatMap(({ body }) => (body.parts ?? []).map(({ lot }) => lots.get(lot ?? '')));
     const runOf = [...PEG_KINDS.map(by), lineOf, facts.timeZone, answers, ...lotsPutIn];
-    const open = stage('batches', runOf, (told) =>
+    const open = yield* stage('batches', runOf, (told) =>
       runBatches(acts.filter(isPegAct), { lots, lineOf, days: daysIn(facts.timeZone), answers, ...told }),
     );
-    const feeds = stage('feeds', [by('bed.fed'), answers], ({ questions }) =>
+    const feeds = yield* stage('feeds', [by('bed.fed'), answers], ({ questions }) =>
       feedsOf(by('bed.fed'), answers, questions),
     );
-    const starterL = stage('starterL', [putIn, lineOf], () => startersOf(putIn, lineOf));
-    const poured = stage('poured', [feeds, lineOf], () => takenByFeeds(feeds, lineOf));
+    const starterL = yield* stage('starterL', [putIn, lineOf], () => startersOf(putIn, lineOf));
+    const poured = yield* stage('poured', [feeds, lineOf], () => takenByFeeds(feeds, lineOf));
     const shelf = {
       filled: by('bottle.filled'),
       vented: by('bottle.vented'),
@@ -123,10 +141,10 @@ export function folding(table: KindTable = kinds): Folding {
       poured,
       starterL,
     };
-    const bottles = stage('bottles', [...Object.values(shelf), open, lineOf, answers], (told) =>
+    const bottles = yield* stage('bottles', [...Object.values(shelf), open, lineOf, answers], (told) =>
       bottlesOf(shelf, { batches: open, lineOf, answers, ...told }),
     );
-    const batches = stage('closed', [open, bottles, poured, starterL, answers], ({ questions }) => {
+    const batches = yield* stage('closed', [open, bottles, poured, starterL, answers], ({ questions }) => {
       const pouredL = new Map([...poured].map(([from, { sureL }]) => [from, sureL]));
       const bottledL = new Map<string, number>();
       for (const { batch, filledL } of bottles.values()) bottledL.set(batch, (bottledL.get(batch) ?? 0) + filledL);
@@ -145,20 +163,20 @@ export function folding(table: KindTable = kinds): Folding {
     };
     const products = by('product.bought');
     const takers = { putIn, heapFed: by('heap.fed'), dressed: by('bed.dressed') };
-    const used = stage('used', [...Object.values(takers), lineOf], () => usedOf(takers, lineOf));
+    const used = yield* stage('used', [...Object.values(takers), lineOf], () => usedOf(takers, lineOf));
     const whole = {
       id,
       facts,
-      beds: stage('beds', [...Object.values(onBeds), lineOf], ({ waiting }) => bedsOf(onBeds, lineOf, waiting)),
+      beds: yield* stage('beds', [...Object.values(onBeds), lineOf], ({ waiting }) => bedsOf(onBeds, lineOf, waiting)),
       vessels,
       cans,
       tellings,
       waters: by('water.reported'),
-      lots: stage('stock', [weighed, tested, used, facts, lots, lineOf, answers], (told) =>
+      lots: yield* stage('stock', [weighed, tested, used, facts, lots, lineOf, answers], (told) =>
         stockOf(weighed, tested, used, { facts, lots, lineOf, answers, ...told }),
       ),
       products,
-      labels: stage('labels', [by('product.labelled'), products, lineOf], ({ waiting }) =>
+      labels: yield* stage('labels', [by('product.labelled'), products, lineOf], ({ waiting }) =>
         labelsOf(by('product.labelled'), products, lineOf, waiting),
       ),
       batches,

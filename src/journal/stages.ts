@@ -1,5 +1,6 @@
 // A fold in stages: a stage is done again only when something it is made of is another object than the last time. So one
-// more entry costs what it touches, and there is still one fold. A stage changes nothing that it was given or has given.
+// more entry costs what it touches, and there is still one fold; between two stages others may have a turn. A stage changes
+// nothing that it was given or has given.
 
 import type { Question } from './question.ts';
 import type { Waiting } from './standing.ts';
@@ -18,10 +19,10 @@ interface Done extends Told {
 
 export interface Stages {
   /**
-   * What a stage makes: as it was made before, where all it is made of is the same.
+   * What a stage makes: as it was made before, where all it is made of is the same. Made anew, it ends a step.
    * @param of everything that `make` reads; what is left out here must never change
    */
-  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => T) => T;
+  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => T) => Generator<void, T>;
   /** What the stages told since this was asked last, in the order in which they were asked. */
   readonly told: () => Told;
 }
@@ -30,13 +31,16 @@ export function createStages(): Stages {
   const done = new Map<string, Done>();
   let told: Told = { waiting: [], questions: [] };
   return {
-    stage<T>(name: string, of: readonly unknown[], make: (told: Told) => T): T {
+    *stage<T>(name: string, of: readonly unknown[], make: (told: Told) => T): Generator<void, T> {
       const before = done.get(name);
       const isSame = before?.of.length === of.length && of.every((one, i) => one === before.of[i]);
       const now = before !== undefined && isSame ? before : doneAnew(of, make);
-      if (now !== before) done.set(name, now);
       for (const one of now.waiting) told.waiting.push(one);
       for (const one of now.questions) told.questions.push(one);
+      if (now !== before) {
+        done.set(name, now);
+        yield;
+      }
       return now.made as T;
     },
     told() {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Entry, isSealed, type Kept } from '#journal/entry.ts';
 import { importLines } from '#journal/file-reader.ts';
-import { fold, folding, type Plot } from '#journal/fold.ts';
+import { fold, folding, foldingInSteps, foldWhole, type Plot } from '#journal/fold.ts';
 import { exportLines } from '#journal/lines.ts';
 import { readLine } from '#journal/read.ts';
 import { kg, litres, meter, type Recorder, recorder } from '../scenarios/recorder.ts';
@@ -126,6 +126,22 @@ describe('the plot that a record folds to', () => {
           if (before !== undefined) expect(before.plot).toEqual(before.as);
           before = { plot, as: structuredClone(plot) };
         }
+      }),
+      { seed: SEED, numRuns: 100, endOnFailure: true },
+    );
+  });
+
+  it('folds step by step to the same plot, also where it was left in the middle and begun anew', () => {
+    fc.assert(
+      fc.property(histories, fc.nat(30), fc.nat(30), (entries, left, few) => {
+        const steps = foldingInSteps();
+        const begun = steps(entries, 'sedge-corner');
+        for (let step = 0; step < left; step++) begun.next();
+        const sofar = steps(entries.slice(0, -few - 1), 'sedge-corner');
+        for (let step = 0; step < left; step++) sofar.next();
+        const plot = foldWhole(steps(entries, 'sedge-corner'));
+        expect(plot).toEqual(fold(entries, 'sedge-corner'));
+        expect(orders(plot)).toEqual(orders(fold(entries, 'sedge-corner')));
       }),
       { seed: SEED, numRuns: 100, endOnFailure: true },
     );

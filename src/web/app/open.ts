@@ -2,7 +2,7 @@
 
 import { openBrowserStore } from '#store/browser.ts';
 import { type Store, StoreFailure } from '#store/store.ts';
-import { createRecord, freshId, type Record } from './record.ts';
+import { createRecord, freshId, plotIn, type Record } from './record.ts';
 import { keptTries } from './tries.ts';
 import { hearFailure, NotOpened, part } from './trouble.ts';
 
@@ -35,7 +35,9 @@ async function recordIn(store: Store, making: Promise<typeof import('./plot-made
   const plotId = await made(store, 'plot');
   const { entries, cursor: read } = await store.since(0);
   let cursor = read;
-  const known = entries.length > 0 ? (await making).plotMaker : undefined;
+  const maker = entries.length > 0 ? (await making).plotMaker() : undefined;
+  // Where it fails, so does the fold, and the record says so.
+  await maker?.ahead(entries, plotIn(entries, plotId)).catch(() => undefined);
   const clock = { nowMs: () => Date.now(), aliveMs: () => performance.now() };
   const record = createRecord({
     store,
@@ -44,19 +46,23 @@ async function recordIn(store: Store, making: Promise<typeof import('./plot-made
     device,
     isDemo: false,
     clock,
-    plotMaker: known,
+    maker,
+    readOn: () => readOn(),
     tries: keptTries,
   });
+  let reading = Promise.resolve();
+  /** One after the other, so that nothing is read twice. */
+  const readOn = () => {
+    const next = reading.then(async () => {
+      const since = await store.since(cursor);
+      await record.hear(since.entries);
+      cursor = since.cursor;
+    });
+    reading = next.catch(() => undefined);
+    return next;
+  };
   // Another tab, or this one: whatever is durable and not yet shown.
-  store.watch(() => {
-    store
-      .since(cursor)
-      .then((since) => {
-        cursor = since.cursor;
-        record.hear(since.entries);
-      })
-      .catch(hearFailure);
-  });
+  store.watch(() => void readOn().catch(hearFailure));
   // Asks the browser not to wipe the record when room gets short; the record's sheet shows the answer.
   if (navigator.storage?.persist) navigator.storage.persist().catch(() => undefined);
   return record;
@@ -85,5 +91,13 @@ export async function openDemo(day: string): Promise<Record> {
   const noon = Date.parse(`${day}T11:00:00Z`);
   const aliveMs = () => performance.now();
   const clock = { nowMs: () => Math.round(noon + (aliveMs() - opened)), aliveMs };
-  return createRecord({ store, entries, plotId: DEMO_PLOT, device: 'demo-phone', isDemo: true, clock, plotMaker });
+  return createRecord({
+    store,
+    entries,
+    plotId: DEMO_PLOT,
+    device: 'demo-phone',
+    isDemo: true,
+    clock,
+    maker: plotMaker(),
+  });
 }

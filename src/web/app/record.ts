@@ -13,7 +13,7 @@ import { lastTypedMs, onePress } from '../parts/one-press.ts';
 import { deviceZone, localAt } from './clock.ts';
 import { lasting } from './device.ts';
 import { KEYHOLDER } from './places.ts';
-import type { PlotMaker, plotMaker } from './plot-made.ts';
+import type { PlotMaker } from './plot-made.ts';
 import { createPresses, type Tries } from './presses.ts';
 import { type Recent, recentOf } from './recent.ts';
 
@@ -23,6 +23,9 @@ export interface Clock {
   /** Milliseconds that only ever count up while the page lives, however the clock is set. */
   readonly aliveMs: () => number;
 }
+
+/** More entries than these at once are folded ahead: the fold would follow them anew as a whole. */
+const MANY = 100;
 
 export type Record = ReturnType<typeof createRecord>;
 
@@ -34,9 +37,18 @@ interface Given {
   readonly isDemo: boolean;
   readonly clock: Clock;
   /** Absent while the record is empty: fetched before its first entry is shown. */
-  readonly plotMaker: typeof plotMaker | undefined;
+  readonly maker: PlotMaker | undefined;
+  /** Shows what the store keeps and the page does not show yet; absent where nobody else writes into it. */
+  readonly readOn?: () => Promise<void>;
   /** Absent where nothing outlives the page. */
   readonly tries?: Tries;
+}
+
+/** Entries that are folded already, and how many of them were shown before. */
+interface Ahead {
+  readonly maker: PlotMaker;
+  readonly entries: readonly Kept[];
+  readonly countBefore: number;
 }
 
 /** One of several acts. */
@@ -51,6 +63,12 @@ export function freshId(): string {
   return newId({ nowMs: Date.now(), random: crypto.getRandomValues(new Uint8Array(16)) });
 }
 
+/** The plot a record shows: a phone that has written nothing of its own takes over the plot of the file it reads. */
+export function plotIn(entries: readonly Kept[], own: string): string {
+  const [first] = entries;
+  return first === undefined || entries.some(({ plot }) => plot === own) ? own : first.plot;
+}
+
 /** The record of one plot on this device, with its memos in a root of their own; `close` ends them. */
 export function createRecord(given: Given) {
   return createRoot((dispose) => recordOf(given, dispose));
@@ -59,15 +77,9 @@ export function createRecord(given: Given) {
 function recordOf(given: Given, dispose: () => void) {
   const { store, device, clock } = given;
   const [entries, setEntries] = createSignal<readonly Kept[]>(given.entries);
-  // A phone that has written nothing of its own takes over the plot of the file it reads.
-  const plotId = createMemo(() => {
-    const kept = entries();
-    return kept.length === 0 || kept.some(({ plot }) => plot === given.plotId)
-      ? given.plotId
-      : (kept[0]?.plot ?? given.plotId);
-  });
-  // One fold for the life of the record: it remembers what the next entry does not touch.
-  const [maker, setMaker] = createSignal<PlotMaker | undefined>(given.plotMaker?.());
+  const plotId = createMemo(() => plotIn(entries(), given.plotId));
+  // One fold until many entries come at once: it remembers what the next entry does not touch.
+  const [maker, setMaker] = createSignal(given.maker);
   const [unshown, setUnshown] = createSignal(false);
   /** A plot that could not be made is that of before, and is said to be. */
   const orBefore = (make: () => Plot, before: Plot | undefined): Plot => {
@@ -128,13 +140,14 @@ function recordOf(given: Given, dispose: () => void) {
   }
 
   /** Shows what is durable; a screen that fails on it says so, and nothing else is lost by that. */
-  function showDurable(fresh: readonly Kept[], also?: () => void) {
+  function showDurable(fresh: readonly Kept[], also?: () => void, ahead?: Ahead) {
     let told = false;
+    const tell = () => {
+      told = true;
+      also?.();
+    };
     try {
-      show(fresh, () => {
-        told = true;
-        also?.();
-      });
+      show(fresh, tell, ahead);
     } catch (cause) {
       console.error(cause);
       setUnshown(true);
@@ -145,14 +158,28 @@ function recordOf(given: Given, dispose: () => void) {
 
   const shown = new Set(given.entries.map(({ id }) => id));
   /** Durable entries that are not shown yet, all in one drawing. */
-  function show(fresh: readonly Kept[], also: () => void) {
+  function show(fresh: readonly Kept[], also: () => void, ahead?: Ahead) {
     const unseen = fresh.filter(({ id }) => !shown.has(id));
     for (const { id } of unseen) shown.add(id);
     batch(() => {
-      if (unseen.length > 0) setEntries([...entries(), ...unseen]);
+      if (ahead !== undefined) {
+        setMaker(ahead.maker);
+        // What was pressed meanwhile goes behind: the fold ahead is of what stands before it.
+        setEntries([...ahead.entries, ...entries().slice(ahead.countBefore)]);
+      } else if (unseen.length > 0) setEntries([...entries(), ...unseen]);
       move();
       also();
     });
+  }
+
+  /** Many entries with those that are shown already, folded in turns between which the page answers. */
+  async function foldedAhead(unseen: readonly Kept[]): Promise<Ahead> {
+    const countBefore = entries().length;
+    const all = [...entries(), ...unseen];
+    const { plotMaker } = await import('./plot-made.ts');
+    const next = plotMaker();
+    await next.ahead(all, plotIn(all, given.plotId));
+    return { maker: next, entries: all, countBefore };
   }
 
   const stamp = (): Stamp => ({
@@ -205,9 +232,13 @@ function recordOf(given: Given, dispose: () => void) {
     /** Several acts that stand or fall together. */
     acts: async (list: readonly ActAsked[], kept?: () => void): Promise<readonly Entry[]> => press(made(list), kept),
     /** Entries that are durable already: another tab kept them, or they came with a file. */
-    hear(fresh: readonly Kept[]) {
-      showDurable(fresh);
+    async hear(fresh: readonly Kept[]): Promise<void> {
+      const unseen = fresh.filter(({ id }) => !shown.has(id));
+      // Where folding ahead fails, so does the fold, and that is said.
+      const ahead = unseen.length > MANY ? await foldedAhead(unseen).catch(() => undefined) : undefined;
+      showDurable(unseen, undefined, ahead);
     },
+    readOn: given.readOn ?? (async () => undefined),
     /** Takes an act back: an entry that withdraws it; the first entry stays readable. */
     async takeBack(entry: Entry): Promise<void> {
       await press([entryFrom(withdraw(entry, stamp()))]);

@@ -46,7 +46,7 @@ export function TakeFile(props: { readonly onMake: () => void }) {
       return;
     }
     await read.keep();
-    record.hear(read.fresh);
+    await record.hear(read.fresh);
     setMet(filesThatMet({ entries: record.entries(), file: read, device: record.device, nowMs: Date.now() }));
     setSaid(words.taken(read.fresh.length, read.alreadyCount, read.sealedCount));
   }
