@@ -238,7 +238,15 @@ function recordOf(given: Given, dispose: () => void) {
       const ahead = unseen.length > MANY ? await foldedAhead(unseen).catch(() => undefined) : undefined;
       showDurable(unseen, undefined, ahead);
     },
-    readOn: given.readOn ?? (async () => undefined),
+    /** Shows what the store keeps by now; a page that cannot says so. */
+    readOn: async (): Promise<void> => {
+      try {
+        await given.readOn?.();
+      } catch (cause) {
+        setUnshown(true);
+        throw cause;
+      }
+    },
     /** Takes an act back: an entry that withdraws it; the first entry stays readable. */
     async takeBack(entry: Entry): Promise<void> {
       await press([entryFrom(withdraw(entry, stamp()))]);

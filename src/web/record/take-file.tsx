@@ -1,15 +1,15 @@
-// A file taken in: all of it or nothing. Read part by part, so that no file is too large; refused lines are told by their
-// numbers.
+// A file taken in: all of it or nothing. A worker reads it part by part, so that no file is too large and the page answers;
+// refused lines are told by their numbers.
 
 import { createSignal, Show } from 'solid-js';
-import type { RefusedFile, WholeFile } from '#journal/file-reader.ts';
-import { takeInFile } from '#store/file-in.ts';
-import { type FilesMet, filesThatMet } from '#tasks/plot/clocks.ts';
+import type { RefusedFile } from '#journal/file-reader.ts';
+import type { FilesMet } from '#tasks/plot/clocks.ts';
 import { filesMet, fileWork } from '#words/en/files.ts';
 import { files as words } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
-
+import { hearFailure } from '../app/trouble.ts';
 import { LongWorkView, longWork } from '../parts/long-work.tsx';
+import { takenIn } from '../taking-in/client.ts';
 import { ChooseFile } from './choose-file.tsx';
 import { sayFileFailure } from './file-failure.ts';
 import { RefusedLines } from './refused-lines.tsx';
@@ -25,38 +25,26 @@ export function TakeFile(props: { readonly onMake: () => void }) {
     setRefused(undefined);
     setSaid('');
     setMet(undefined);
-    return work.run(fileWork.taking, (watched) => takenIn(file, watched), {
+    return work.run(fileWork.taking, (watched) => taken(file, watched), {
       stopped: setSaid,
       failed: (failure) => setSaid(sayFileFailure(failure)),
     });
   };
 
-  async function takenIn(file: File, watched: Parameters<Parameters<typeof work.run>[1]>[0]) {
-    const here = new Map(record.entries().map((kept) => [kept.id, kept]));
-    const read = await takeInFile(record.store, { file, here: (id) => here.get(id), ...watched });
-    if (!read.ok) {
-      setRefused(read);
-      setSaid(words.refused(read.refusedCount));
-      return;
-    }
-    const trouble = ofAnotherPlot(read);
-    if (trouble !== undefined) {
-      await read.drop();
-      setSaid(trouble);
-      return;
-    }
-    await read.keep();
-    await record.hear(read.fresh);
-    setMet(filesThatMet({ entries: record.entries(), file: read, device: record.device, nowMs: Date.now() }));
-    setSaid(words.taken(read.fresh.length, read.alreadyCount, read.sealedCount));
-  }
-
-  /** A device keeps one plot; one without entries takes over the plot of the file. */
-  function ofAnotherPlot({ header, fresh }: WholeFile): string | undefined {
-    const plots = [...new Set([...header.plots, ...fresh.map(({ plot }) => plot)])];
-    const isEmpty = record.entries().length === 0;
-    if (plots.length === 0 || plots.includes(record.plotId()) || (isEmpty && plots.length === 1)) return undefined;
-    return isEmpty ? words.severalPlots : words.otherPlot;
+  async function taken(file: File, watched: Parameters<Parameters<typeof work.run>[1]>[0]) {
+    const { store, device } = record;
+    // A store that was taken from this page says so here: the worker would open it anew.
+    await store.getFact('device');
+    const found = await takenIn({ file, plotId: record.plotId(), device, nowMs: Date.now() }, watched);
+    if (found.what === 'refused') {
+      setRefused(found.file);
+      setSaid(words.refused(found.file.refusedCount));
+    } else if (found.what === 'taken') {
+      // It is kept, whatever becomes of showing it.
+      await record.readOn().catch(hearFailure);
+      setMet(found.met);
+      setSaid(words.taken(found.freshCount, found.alreadyCount, found.sealedCount));
+    } else setSaid(found.what === 'several-plots' ? words.severalPlots : words.otherPlot);
   }
 
   return (
