@@ -63,7 +63,8 @@ export const canValues: readonly Value[] = [
     name: 'salt that no drench may pass',
     at: 'can/limits.ts ADDED_EC_DS_PER_M.never',
     stated: '3 dS/m',
-    source: 'memory',
+    source: 'ayers-westcot-1985',
+    locator: 'table 1: severe restriction above 3.0 dS/m',
     step: 0.05,
     holds: answers(
       (ec: number) => speaks(canRules, 'salt-never')(adds('established')(ec)),
@@ -181,8 +182,8 @@ export const canValues: readonly Value[] = [
   },
 ];
 
-/** Threshold, dS/m, and percent lost for each dS/m beyond, as Maas and Hoffman have them. */
-const MAAS_HOFFMAN: readonly (readonly [crop: string, threshold: number, slope: number])[] = [
+/** Threshold, dS/m, and percent lost for each dS/m beyond, as Maas (1990) has them. */
+const MAAS: readonly (readonly [crop: string, threshold: number, slope: number])[] = [
   ['bean', 1.0, 19],
   ['carrot', 1.0, 14],
   ['strawberry', 1.0, 33],
@@ -194,13 +195,13 @@ const MAAS_HOFFMAN: readonly (readonly [crop: string, threshold: number, slope: 
   ['tomato', 2.5, 9.9],
   ['courgette', 4.7, 9.4],
 ];
-const PUBLISHED = { source: 'maas-hoffman-1977', locator: 'crop table' } as const;
+const PUBLISHED = { source: 'maas-1990', locator: 'vegetables and fruit crops' } as const;
 
 const saltOn = (crop: string) => (ecDsPerM: number) =>
   can({ addedEcDsPerM: even(ecDsPerM) }, { crop, growth: 'established' });
 const slopeOf = (crop: string) => valuesOf(canRules, 'crop-salt-over')(saltOn(crop)(10))?.slopePercentPerDsPerM;
 
-export const cropSaltValues: readonly Value[] = MAAS_HOFFMAN.flatMap(([crop, threshold, slope]): readonly Value[] => [
+export const cropSaltValues: readonly Value[] = MAAS.flatMap(([crop, threshold, slope]): readonly Value[] => [
   {
     name: `salt that ${crop} bears`,
     at: `data/salt-tolerance.csv ${crop}.thresholdEcDsPerM`,

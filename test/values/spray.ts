@@ -232,7 +232,8 @@ export const cressValues: readonly Value[] = [
     name: 'germination index over which no harm is seen',
     at: 'data/spray.csv germination-class.passPercent',
     stated: '80 %',
-    ...zucconi,
+    source: 'picon-toro-2012',
+    locator: 'abstract',
     holds: answers((percent: number) => found(index(percent)), [79.9, 'doubtful'], [80, 'doubtful'], [80.1, 'no-harm']),
   },
   {

@@ -63,7 +63,9 @@ export function germinationIndexPercent(sample: Dishes, control: Dishes): number
 /**
  * One strength read: the test counts when the control has germinated to 80 % with roots of 15 mm, and both have all
  * their seeds. Classes: under 50 harmful, to 80 doubtful, over 80 no harm seen, over 100 above water.
- * @source zucconi-1981
+ * @source radhouani-composts abstract, for 50
+ * @source picon-toro-2012 abstract, for 80
+ * @source zucconi-1981 the classes
  */
 export function readGermination(sample: Dishes, control: Dishes): GerminationReading {
   if (!(fits(sample) && fits(control))) {

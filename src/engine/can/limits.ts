@@ -6,7 +6,11 @@ import { figures } from '../tables/index.ts';
 export type Growth = 'seedling' | 'established';
 export type Way = 'soil' | 'leaf';
 
-/** Conductivity that a feed may add, dS/m; the last is never passed. @memory */
+/**
+ * Conductivity that a feed may add, dS/m; the last is never passed: above it water is severely restricted for irrigation.
+ * @source ayers-westcot-1985 table 1, for the last alone
+ * @memory the first two, within the 0.7 to 3.0 dS/m of slight to moderate restriction
+ */
 export const ADDED_EC_DS_PER_M = { seedling: 1.0, established: 2.0, never: 3.0 } as const;
 /** Conductivity of a spray, dS/m. @memory */
 export const LEAF_EC_DS_PER_M = 1.5;
@@ -49,7 +53,8 @@ export interface SaltTolerance {
 /**
  * A crop's salt tolerance, by its name in the singular or plural; undefined where no figure is published here.
  * The threshold is for the soil's own extract over a season; a can is held to it as it is poured.
- * @source maas-hoffman-1977 crop table
+ * @source maas-1990 vegetables and fruit crops
+ * @source maas-hoffman-1977 the plateau and the slope beyond it
  */
 export function saltTolerance(crop: string): SaltTolerance | undefined {
   const table = figures('salt-tolerance');

@@ -133,7 +133,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
   {
     id: 'salt-never',
     level: 'stop',
-    source: 'memory',
+    source: 'ayers-westcot-1985',
+    locator: 'table 1, salinity',
     looksAt: 'salt that the can adds, against the line never passed',
     speaksFor: 'general',
     override: 'reason',
@@ -162,8 +163,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
   {
     id: 'crop-salt-over',
     level: 'hold',
-    source: 'maas-hoffman-1977',
-    locator: 'crop table',
+    source: 'maas-1990',
+    locator: 'vegetables and fruit crops',
     looksAt: 'salt of the can against what the crop bears',
     speaksFor: 'general',
     when: (situation) => cropIs(situation, 'over'),
@@ -171,8 +172,8 @@ export const canRules: readonly Rule<CanSituation>[] = [
   {
     id: 'crop-salt-near',
     level: 'caution',
-    source: 'maas-hoffman-1977',
-    locator: 'crop table',
+    source: 'maas-1990',
+    locator: 'vegetables and fruit crops',
     looksAt: 'the high end of that salt against what the crop bears',
     speaksFor: 'general',
     when: (situation) => cropIs(situation, 'near'),

@@ -281,7 +281,8 @@ export const germinationRules: readonly MildRule<GerminationReading>[] = [
   {
     id: 'germination-no-harm',
     level: 'note',
-    source: 'zucconi-1981',
+    source: 'picon-toro-2012',
+    locator: 'abstract',
     looksAt: 'the germination index over the line of passing',
     speaksFor: 'general',
     when: (reading) =>
