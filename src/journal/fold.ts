@@ -110,8 +110,10 @@ export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
     const { acts, by, lineOf, sealed, answers } = stands;
     yield* stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
     const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));
-    const { facts, beds, vessels, cans, tellings } = yield* stage('described', [...about, lineOf, answers], (told) =>
-      described(by, { lineOf, answers, ...told }),
+    const { facts, beds, bedsMayBe, vessels, cans, tellings } = yield* stage(
+      'described',
+      [...about, lineOf, answers],
+      (told) => described(by, { lineOf, answers, ...told }),
     );
     const weighed = by('scraps.weighed');
     const tested = by('lot.tested');
@@ -154,6 +156,7 @@ export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
     });
     const onBeds = {
       facts: beds,
+      mayBe: bedsMayBe,
       feeds,
       dressed: by('bed.dressed'),
       planted: by('bed.planted'),

@@ -21,12 +21,16 @@ export interface Bed {
   readonly picks: readonly ActOf<'bed.picked'>[];
   readonly soilTests: readonly ActOf<'soil.tested'>[];
   readonly goals: readonly ActOf<'goal.told'>[];
-  /** What may grow on it already: after each planting that lies ahead of whoever reads; never set by the fold. */
+  /**
+   * What may grow on it already, and be eaten from it: by each other telling while it is asked which stands, and after
+   * each planting that lies ahead of whoever reads.
+   */
   readonly mayBe?: readonly Growing[];
 }
 
 export interface OnBeds {
   readonly facts: ReadonlyMap<string, BedFacts>;
+  readonly mayBe: ReadonlyMap<string, readonly BedFacts[]>;
   readonly feeds: readonly Feed[];
   readonly dressed: readonly ActOf<'bed.dressed'>[];
   readonly planted: readonly ActOf<'bed.planted'>[];
@@ -36,13 +40,13 @@ export interface OnBeds {
 }
 
 /** What a bed carries, and what is known of it. */
-export type Growing = Pick<Bed, 'crop' | 'eaten' | 'plantings'>;
+export type Growing = Pick<Bed, 'facts' | 'crop' | 'eaten' | 'plantings'>;
 
 /** What grows on a bed after its plantings: the last one, else as the bed was described; nothing once cleared. */
 export function growing(facts: BedFacts, plantings: Bed['plantings']): Growing {
   const last = plantings.at(-1)?.body;
-  if (last?.act === 'cleared') return { crop: undefined, eaten: undefined, plantings };
-  return { crop: last?.crop ?? facts.crop, eaten: last?.eaten ?? facts.eaten, plantings };
+  if (last?.act === 'cleared') return { facts, crop: undefined, eaten: undefined, plantings };
+  return { facts, crop: last?.crop ?? facts.crop, eaten: last?.eaten ?? facts.eaten, plantings };
 }
 
 /** Every bed; an act on a bed that is not here waits, and is counted nowhere. */
@@ -94,10 +98,11 @@ export function bedsOf(on: OnBeds, lineOf: ReadonlyMap<string, string>, waiting:
   for (const [id, facts] of on.facts) {
     const own = feeds.get(id) ?? [];
     const planted = plantings.get(id) ?? [];
+    const mayBe = on.mayBe.get(id)?.map((told) => growing(told, planted));
     beds.set(id, {
       id,
-      facts,
       ...growing(facts, planted),
+      ...(mayBe && { mayBe }),
       feeds: own,
       pouredL: sumOfFeeds(own, ({ pouredL }) => pouredL),
       concentrateL: sumOfFeeds(own, ({ concentrateL }) => concentrateL),

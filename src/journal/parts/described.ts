@@ -5,7 +5,7 @@ import type { ActOf, ByKind } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
 import type { Answers, Question } from '../question.ts';
 import type { Waiting } from '../standing.ts';
-import { laidOver, lastByDevice, type Telling } from './tellings.ts';
+import { type Care, laidOver, lastByDevice, type Telling } from './tellings.ts';
 
 /** What is known of the plot itself; a field nobody told is absent. */
 export type PlotFacts = Readonly<Partial<Body<'plot.described'>>>;
@@ -14,10 +14,16 @@ export type VesselFacts = Readonly<Partial<Omit<Body<'vessel.described'>, 'vesse
 };
 export type CanFacts = Readonly<Partial<Omit<Body<'can.described'>, 'can' | 'over'>>> & { readonly id: string };
 export type BedFacts = Readonly<Partial<Omit<Body<'bed.described'>, 'bed' | 'over'>>> & { readonly id: string };
+/** A thing has one name, whoever tells it; any other fact may be its new state. */
+const USUAL: Care = { asked: ['name'], careful: [] };
+/** So has a bed one way of being eaten from. While two tellings of these clash the bed counts as each of them: they decide what may be fed, and picked. */
+const OF_BEDS: Care = { asked: ['name', 'eaten', 'feed'], careful: ['crop', 'eaten', 'feed'] };
 
 export interface Described {
   readonly facts: PlotFacts;
   readonly beds: ReadonlyMap<string, BedFacts>;
+  /** The facts of a bed as they are by each other choice of an open question about what is eaten from it. */
+  readonly bedsMayBe: ReadonlyMap<string, readonly BedFacts[]>;
   readonly vessels: ReadonlyMap<string, VesselFacts>;
   readonly cans: ReadonlyMap<string, CanFacts>;
   readonly tellings: Tellings;
@@ -42,19 +48,23 @@ export function described(by: ByKind, around: Around): Described {
   const of = <F extends object>(
     acts: readonly ThingAct[],
     own: (body: ThingAct['body']) => { readonly thing: string | undefined; readonly rest: F },
+    { care, mayBe }: Careful<F> = { care: USUAL, mayBe: new Map() },
   ) => {
     const list = acts.map(({ id, device, body, entry }): Telling<F> => {
       const { thing, rest } = own(body);
       return { id, shown: entry.id, device, thing: ref(thing), over: body.over ?? [], fields: told(rest) };
     });
-    return things(list, around, tellings);
+    return things(list, { ...around, care, mayBe, tellings });
+  };
+  const bedsMayBe = new Map<string, readonly BedFacts[]>();
+  const ofBed = (body: ThingAct['body']) => {
+    const { bed, over: _, ...rest } = body as Body<'bed.described'>;
+    return { thing: bed, rest };
   };
   return {
     facts,
-    beds: of(by('bed.described'), (body) => {
-      const { bed, over: _, ...rest } = body as Body<'bed.described'>;
-      return { thing: bed, rest };
-    }),
+    beds: of(by('bed.described'), ofBed, { care: OF_BEDS, mayBe: bedsMayBe }),
+    bedsMayBe,
     vessels: of(by('vessel.described'), (body) => {
       const { vessel, over: _, ...rest } = body as Body<'vessel.described'>;
       return { thing: vessel, rest };
@@ -67,13 +77,26 @@ export function described(by: ByKind, around: Around): Described {
   };
 }
 
+interface Careful<F> {
+  readonly care: Care;
+  /** Takes what each other choice makes of a thing. */
+  readonly mayBe: Map<string, readonly (F & { readonly id: string })[]>;
+}
+
 type ThingAct = ActOf<'bed.described'> | ActOf<'vessel.described'> | ActOf<'can.described'>;
 
 /** First tellings make the things; later ones are laid over them in order, also where they are dated earlier. */
 function things<F extends object>(
   list: readonly Telling<F>[],
-  { answers, waiting, questions }: Around,
-  tellings: Map<string, readonly { readonly id: string; readonly device: string }[]>,
+  {
+    answers,
+    waiting,
+    questions,
+    care,
+    mayBe,
+    tellings,
+  }: Around &
+    Careful<F> & { readonly tellings: Map<string, readonly { readonly id: string; readonly device: string }[]> },
 ): ReadonlyMap<string, F & { readonly id: string }> {
   const made = new Map<string, F & { readonly id: string }>();
   const later = new Map<string, Telling<F>[]>();
@@ -90,7 +113,15 @@ function things<F extends object>(
   }
   for (const [thing, own] of later) {
     const before = made.get(thing);
-    if (before !== undefined) made.set(thing, { ...before, ...laidOver(thing, own, answers, questions), id: thing });
+    if (before !== undefined) {
+      const laid = laidOver(thing, own, { answers, questions, care });
+      made.set(thing, { ...before, ...laid.fields, id: thing });
+      if (laid.mayBe.length > 0)
+        mayBe.set(
+          thing,
+          laid.mayBe.map((fields) => ({ ...before, ...fields, id: thing })),
+        );
+    }
     tellings.set(
       thing,
       [...lastByDevice(own).values()].map(({ id, device }) => ({ id, device })),

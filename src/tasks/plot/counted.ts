@@ -108,7 +108,11 @@ function plantedAt(bed: Bed, now: Moment): Partial<Bed> {
   const done = bed.plantings.filter(({ when }) => !isAhead(when, now));
   if (done.length === bed.plantings.length) return {};
   const ahead = bed.plantings.slice(done.length);
-  return { ...growing(bed.facts, done), mayBe: ahead.map((one) => growing(bed.facts, [...done, one])) };
+  const told = [bed.facts, ...(bed.mayBe ?? []).map(({ facts }) => facts)];
+  const [as, ...mayBe] = [done, ...ahead.map((one) => [...done, one])].flatMap((plantings) =>
+    told.map((facts) => growing(facts, plantings)),
+  );
+  return { ...as, mayBe };
 }
 
 /** A bed as it is, and as it may be already by plantings that lie ahead. */

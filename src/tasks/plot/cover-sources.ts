@@ -12,6 +12,7 @@ import type { Bed } from '#journal/parts/beds.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { pegName } from './batch-name.ts';
+import { bedsThatMayBe } from './counted.ts';
 import { heapsOf, heapView } from './heap.ts';
 import { compostOf } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
@@ -171,7 +172,7 @@ export function shopSource({ id, packKg, packCost, ...label }: ShopFeed): CoverS
 
 /** Ids of beds whose crop is eaten raw, or nobody told how. */
 export function eatenRaw(beds: SourcesAsk['beds']): readonly string[] {
-  return beds.filter(({ bed }) => !COOKED.includes(bed.eaten)).map(({ id }) => id);
+  return beds.filter(({ bed }) => !bedsThatMayBe(bed).every(({ eaten }) => COOKED.includes(eaten))).map(({ id }) => id);
 }
 
 /** Kilograms of a loose cubic metre; NaN where no table has it. */

@@ -9,6 +9,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { dressForm, productForm } from '#words/en/ground-forms.ts';
 import { type BulkHabits, readBulk } from './bulk-amount.ts';
+import { bedsThatMayBe } from './counted.ts';
 import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { heapsOf } from './heap.ts';
 import { LEAST_KG, nameOf } from './kept-out.ts';
@@ -74,7 +75,9 @@ export function dressingSources(plot: Plot, kind: DressingKind): DressingSources
 
 /** Whether a dressing comes to a bed of what is eaten raw as raw as what it came from. */
 export function isRawOnRaw(plot: Plot, bed: string, kind: DressingKind): boolean {
-  return kind !== 'product' && (plot.beds.get(bed)?.eaten?.startsWith('raw') ?? true);
+  const told = plot.beds.get(bed);
+  const isRaw = told === undefined || bedsThatMayBe(told).some(({ eaten }) => eaten?.startsWith('raw') ?? true);
+  return kind !== 'product' && isRaw;
 }
 
 export interface DressingTyped {
