@@ -88,6 +88,20 @@ describe('a source slip', () => {
     const bale: SourceSlip = { ...peelings, from: 'shop', whose: 'bought', material: 'hay-grass' };
     expect(ids(bale)).toEqual(['slip-treatment-unknown']);
     expect(ids({ ...peelings, treated: 'unknown' })).toEqual(['slip-treatment-unknown']);
+    expect(ids({ ...peelings, from: 'shop', whose: 'bought', material: 'carrot' })).toEqual([]);
+  });
+
+  it.each(['hay-grass', 'hay-legume', 'straw', 'horse-manure', 'finished-compost', 'long-grass'])(
+    'asks the same of %s from a shop, whichever it is',
+    (id) => {
+      expect(ids({ ...peelings, from: 'shop', whose: 'bought', material: id })).toContain('slip-treatment-unknown');
+    },
+  );
+
+  it('asks the same of what a shop sold under a name of the own, and not of such a name out of the kitchen', () => {
+    const typed: SourceSlip = { ...peelings, material: undefined, species: 'barley straw' };
+    expect(ids({ ...typed, from: 'shop', whose: 'bought' })).toEqual(['slip-treatment-unknown']);
+    expect(ids({ ...typed, species: 'samphire ends' })).toEqual([]);
   });
 
   it('treats a kitchen bucket nobody can speak for as off the plate', () => {

@@ -128,10 +128,14 @@ function weedkiller(slip: SourceSlip): readonly SlipReason[] {
     : [{ rule: 'slip-treatment-unknown', outcome: 'set-aside', goes: 'bean-test' }];
 }
 
-/** Food of kitchen or shop: nobody can say of a carrot what grew beside it, and it was grown to be eaten. */
+/**
+ * Food of kitchen or shop: nobody can say of a carrot what grew beside it, and it was grown to be eaten. A shop sells
+ * bales too: what it sold under a name of the grower's own may be one.
+ */
 function grownToEat({ from, material: id }: SourceSlip): boolean {
   const group = id === undefined ? undefined : material(id)?.group;
-  return (from === 'kitchen' || from === 'shop') && !FROM_FIELDS.includes(group ?? '');
+  if (group === undefined) return from === 'kitchen';
+  return (from === 'kitchen' || from === 'shop') && !FROM_FIELDS.includes(group);
 }
 
 /** What the site says of this lot: of what grew on it, always allowed. */

@@ -37,6 +37,17 @@ describe('a lot weighed in with its slip', () => {
     expect(rules({ slip: undefined })).toEqual(['slip-treatment-unknown', 'slip-source-unknown']);
   });
 
+  it('asks for a bean test of bales that were bought, by their kind or by a name of the own', () => {
+    const slip = { whose: 'bought', cameFrom: 'shop' } as const;
+    for (const what of [{ material: 'hay-grass' }, { material: undefined, name: 'barley straw', kitchen: 'raw' }]) {
+      const body = lot({ ...what, slip, condition: 'dry' } as Partial<Body<'scraps.weighed'>>);
+      const weighed = rake.did('scraps.weighed', '2026-05-30', body);
+      expect([...fold([weighed]).lots.values()].map(({ goes }) => goes)).toEqual(['set-aside']);
+      expect(seen(body).bean).toBe(true);
+      expect(seen(body).cautions.map(({ rule }) => rule)).toEqual(['slip-treatment-unknown']);
+    }
+  });
+
   it('says how long ago it was treated: 30 May to 20 June is 21 days', () => {
     const [caution] = seen({ slip: { whose: 'own', treated: 'yes', treatedOn: '2026-05-30' } }).cautions;
     expect(caution?.text).toContain('21\u00a0days ago');
