@@ -64,6 +64,47 @@ describe('fit', () => {
     expect(sugar.leastHexoseG.likely).toBeCloseTo(least, 6);
   });
 
+  it('lets the mat of day 0 float on water and dissolved sugar together', () => {
+    const packed = { ...base, plants: base.plants.map((part) => ({ ...part, massKg: 8 })) };
+    const of = { ...packed, water: { ...base.water, volumeL: 1 }, sugar: { product: white, massKg: 0.5 } };
+    // 1 + 0.5 × 0.62 + 8 × 1.2 = 10.91 L; settled 9.31 L, lifted by gas to 10.71 L at most.
+    expect(fitRecipe(of).lift.highL).toBeCloseTo(10.91, 9);
+    expect(fitRecipe({ ...of, sugar: { product: white, massKg: 0 } }).lift.highL).toBeCloseTo(10.6, 9);
+  });
+
+  it('names what the acid takes, without the share of a sugar of which no amount would do', () => {
+    // A product so well buffered that each gram of it takes more than a gram to sour.
+    const chalky = { ...white, ph: 8, bufferEqPerKgPerPh: { low: 5, likely: 5, high: 5 } };
+    const { sugar } = fitRecipe({ ...base, sugar: { product: chalky, massKg: 0 } });
+    expect([sugar.window, sugar.asProductG]).toEqual(['closed', Number.POSITIVE_INFINITY]);
+    expect(sugar.neededHexoseG).toBeCloseTo(fitRecipe(base).sugar.neededHexoseG, 9);
+  });
+
+  it('counts the own buffer of molasses in every end of what souring takes', () => {
+    const { sugar } = fitRecipe({ ...base, sugar: { product: molasses, massKg: 0 } });
+    const bare = fitRecipe(base).sugar.neededHexoseBandG;
+    const own = sugar.terms.productSelfFraction * sugar.leastHexoseG.likely;
+    expect(own).toBeGreaterThan(1);
+    for (const end of ['low', 'likely', 'high'] as const) {
+      expect(sugar.neededHexoseBandG[end]).toBeCloseTo(bare[end] + own, 9);
+    }
+  });
+
+  it('takes water out of an overfull pail while a litre stays for each kilogram of plants, and plants from there on', () => {
+    // 12 L with a quarter for gas takes 9 L: 2.4 kg of plants and 7 L of water, with 62 mL of sugar, stand 0.462 L over.
+    const leftOut = (plantsKg: number, waterL: number) =>
+      fitRecipe({
+        ...base,
+        plants: base.plants.map((part) => ({ ...part, massKg: plantsKg })),
+        water: { ...base.water, volumeL: waterL },
+      }).cures.find(({ kind }) => kind === 'leave-out')?.leftOut;
+    expect(leftOut(2.4, 7)).toEqual({ what: 'water', volumeL: 0.5 });
+    // 4.45 + 5 + 0.062 L stand 0.512 L over: 0.55 L out leaves 4.45 L. With 50 g more 4.4 L would be left for 4.5 kg.
+    expect(leftOut(4.45, 5)).toEqual({ what: 'water', volumeL: 0.55 });
+    expect(leftOut(4.5, 5)?.what).not.toBe('water');
+    expect(leftOut(4.5, 5)?.massKg).toBeCloseTo(0.57, 9);
+  });
+
   it('closes the window when the least passes the most', () => {
     const dry = {
       ...base,

@@ -12,7 +12,10 @@ export interface SugarWindow {
   /** Own sugar of the plants that the bacteria reach, g hexose. */
   readonly ownHexoseG: number;
   readonly ownHexoseBandG: Range;
-  /** Hexose that just makes the acid needed, no margin, the sugar product's own buffer included. */
+  /**
+   * Hexose that just makes the acid needed, no margin, the sugar product's own buffer included; without that buffer
+   * where no amount of the product would do.
+   */
   readonly neededHexoseG: number;
   readonly neededHexoseBandG: Range;
   /** Least to add: needed × safety factor − own, not below 0. */

@@ -86,12 +86,14 @@ export function workFill(recipe: Recipe, fit: Fit): readonly Working[] {
       figure: 'lift.highL',
       label: 'highest stand while it gasses',
       unit: 'L',
-      formula: 'the larger of: settled volume × gas lift; water + plants × floating volume per kg',
+      formula:
+        'the larger of: settled volume × gas lift; water + sugar × its dissolved volume per kg + plants × floating volume per kg',
       value: { low: fit.lift.lowL, likely: (fit.lift.lowL + fit.lift.highL) / 2, high: fit.lift.highL },
       inputs: [
         { label: 'settled volume', value: fit.fill.volumeL, unit: 'L' },
         { label: 'gas lift', value: asRange(gas), unit: 'times', source: gas.source },
         { label: 'floating mat on day 0', value: asRange(float), unit: 'L/kg', source: float.source },
+        ...volumeInputs(recipe).filter(({ label }) => !label.endsWith(', settled')),
       ],
       sources: [gas.source],
       doubts: [],
