@@ -38,6 +38,12 @@ describe('a bed eaten raw', () => {
       daysSource: 'cfr-7-205-203',
     });
   });
+  it('takes a root eaten raw as touching the soil, whatever grows there: 7 CFR 205.203(c)(1)(ii) has 120 days for it', () => {
+    const root: EatingAsk = { ...tomato, eaten: 'raw-root', animalOrigin: 'yes' };
+    expect(eatingWait({ ...root, eaten: 'raw-fruit' })).toMatchObject({ touchesSoil: false, days: 90 });
+    expect(eatingWait(root)).toMatchObject({ touchesSoil: true, days: 120 });
+    expect(eatingWait({ ...root, eaten: 'raw-leaf' })).toMatchObject({ touchesSoil: true, days: 120 });
+  });
   it('waits as long where food is sold, though the batch was held', () => {
     expect(says({ ...tomato, ...told({ sells: true }) })).toEqual(['soil', 90, 'sold-untreated']);
     expect(says({ ...lettuce, ...told({ sells: true }) })).toEqual(['soil', 120, 'sold-untreated']);

@@ -98,6 +98,31 @@ describe('a bed fed from a batch', () => {
     expect(answer([...held, pour('2026-06-20')], '2026-06-25T09:00')?.waitDays).toBe(14);
     expect(answer([...held, ...later, pour('2026-06-20')], '2026-06-25T09:00')?.waitDays).toBe(120);
   });
+  it('waits no longer for a pour that was cancelled, nor for the second telling of one act', () => {
+    const held = [look('2026-06-03', 3.9), look('2026-06-05', 3.8), look('2026-06-09', 3.8)];
+    const first = pour('2026-06-20T18:00');
+    const later = pour('2026-06-24T18:00');
+    expect(answer([...held, first, later], '2026-06-25T09:00')?.tillOn).toBe('2026-07-08');
+    const cancelled = answer([...held, first, later, rake.withdrew(later)], '2026-06-25T09:00');
+    expect(cancelled).toMatchObject({ tillOn: '2026-07-04', last: { on: '2026-06-20' } });
+    const can = recorder({ by: 'Can', device: 'phone-can', seed: 9 });
+    const from = [{ batch: filled.id, volume: litres(0.2) }];
+    const told = can.did('bed.fed', '2026-06-21T08:00', { bed: raw.id, from, poured: litres(4), way: 'soil' });
+    const [question] = fold([...ground, ...held, first, told]).questions;
+    const settled = can.did('question.answered', '2026-06-22', { question: question?.key ?? '', stands: [first.id] });
+    expect(answer([...held, first, told], '2026-06-25T09:00')?.tillOn).toBe('2026-07-05');
+    expect(answer([...held, first, told, settled], '2026-06-25T09:00')).toMatchObject({
+      tillOn: '2026-07-04',
+      last: { id: first.id },
+      lastL: { low: 8, high: 8 },
+      question: undefined,
+    });
+  });
+  it('waits from today for a pour whose date is still to come, never for the one before it alone', () => {
+    const held = [look('2026-06-03', 3.9), look('2026-06-05', 3.8), look('2026-06-09', 3.8)];
+    const said = answer([...held, pour('2026-06-11'), pour('2026-07-20')], '2026-06-25T09:00');
+    expect(said).toMatchObject({ answer: 'wait', tillOn: '2026-07-09', last: { on: '2026-06-25' } });
+  });
   it('counts as eaten raw where nobody told, and says so', () => {
     const fed = answer([...notHeld, pour('2026-06-12', {}, untold.id)], '2026-07-01T09:00', 'Untold');
     expect(fed).toMatchObject({ answer: 'wait', eatenNotTold: true });
@@ -161,6 +186,22 @@ describe('what went into the batch, and who eats', () => {
     expect(said.get('Tomato')).toMatchObject({ tillOn: '2026-09-10', source: 'our-caution' });
     expect(said.get('Kale')?.answer).toBe('cook');
     expect(said.get('Tomato')?.waitsFor?.animalWhy).toEqual(['open-water']);
+  });
+
+  it('waits 120 days for a root eaten raw after roof water, whatever crop was entered', () => {
+    const said = (eaten: 'raw-root' | 'raw-fruit') => {
+      const bed = rake.did('bed.described', '2026-05-01', { name: 'New', area, crop: 'tomatoes', eaten });
+      const fed = rake.did('bed.fed', '2026-06-12', {
+        bed: bed.id,
+        from: [{ batch: roof().find(({ kind }) => kind === 'peg.filled')?.id ?? '', volume: litres(0.2) }],
+        poured: litres(8),
+        way: 'soil',
+      });
+      return answers([...roof(), bed, fed]).get('New');
+    };
+    // A staked tomato waits 90 days: 10 September.
+    expect(said('raw-fruit')).toMatchObject({ tillOn: '2026-09-10', touchesSoil: false });
+    expect(said('raw-root')).toMatchObject({ tillOn: '2026-10-10', touchesSoil: true });
   });
 
   it('waits with cooked beds too after manure, and says cook once the days have passed', () => {

@@ -144,7 +144,8 @@ function remembered(plot: Plot): StateOf {
 }
 
 function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickBed {
-  const feeds = bed.feeds.filter(({ counts, act }) => counts !== 'no' && act.when.dateDay <= today);
+  // What lies ahead counts as given today already (counted.ts); what was entered twice counts once.
+  const feeds = bed.feeds.filter(({ counts }) => counts !== 'no');
   const tell = (feed: Feed) => feedOf(plot, feed, today, states);
   // A feed older than the last by more than any wait never is the one that is waited for.
   const lastDay = feeds.at(-1)?.act.when.dateDay ?? 0;
