@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import type { Range } from '#engine/quantity/range.ts';
 import { emptyPlot } from '#journal/empty-plot.ts';
 import { fold } from '#journal/fold.ts';
+import { litres, recorder } from '../../../test/scenarios/recorder.ts';
 import { gardenEntries } from '../demo/garden.ts';
 import { gotSums, gotView } from './got.ts';
+import { plotLedger } from './ledger.ts';
 
 const today = '2026-08-20';
 const plot = fold(gardenEntries(today));
@@ -73,5 +75,42 @@ describe('a bed that was dressed', () => {
     expect(reach).toBeGreaterThan(0);
     expect(dressed('compost', 200)?.pieces[0]?.toFraction).toBeCloseTo(100 * reach, 6);
     expect(100 * reach).toBeGreaterThan(1);
+  });
+});
+
+describe('the first and the last day of a period', () => {
+  const rake = recorder({ seed: 21 });
+  const bed = rake.did('bed.described', '2026-05-01', {
+    name: 'Raw',
+    area: { typed: '4 m2', areaM2: 4 },
+    crop: 'beans',
+  });
+  const filled = rake.did('peg.filled', '2026-06-01', {
+    peg: 7,
+    parts: [{ material: 'grass-clippings-fresh', mass: { typed: '2 kg', massKg: 2 } }],
+    water: [{ volume: litres(6), source: 'tap' }],
+  });
+  const strained = rake.did('peg.strained', '2026-06-18', { batch: filled.id, drained: litres(5), rest: 'nothing' });
+  const fed = rake.did('bed.fed', '2026-06-30', {
+    bed: bed.id,
+    from: [{ batch: filled.id, volume: litres(1) }],
+    poured: litres(20),
+    way: 'soil',
+  });
+  const plot = fold([bed, filled, strained, fed]);
+  const given = (from: string, to: string) => plotLedger({ plot, from, to }).value.beds[0]?.givenG.k?.likely ?? 0;
+
+  it('both count; the day before and the day after do not', () => {
+    expect(given('2026-06-01', '2026-06-30')).toBeGreaterThan(0.1);
+    expect(given('2026-06-30', '2026-07-31')).toBeGreaterThan(0.1);
+    expect(given('2026-06-30', '2026-06-30')).toBeGreaterThan(0.1);
+    expect(given('2026-06-01', '2026-06-29')).toBe(0);
+    expect(given('2026-07-01', '2026-07-31')).toBe(0);
+  });
+
+  it('count on the sheet of what the beds got, on the day of the pour itself', () => {
+    const of = (today: string) => gotView(gotSums({ plot, today }), 'k').beds[0]?.pieces.map(({ kind }) => kind);
+    expect(of('2026-06-29')).toEqual([]);
+    expect(of('2026-06-30')).toEqual(['pour']);
   });
 });
