@@ -5,7 +5,7 @@ import type { PourOrder } from '#engine/can/pour.ts';
 import { resolveIngredient } from '#engine/heap/ingredient.ts';
 import { batchRules } from '#engine/rules/batch.ts';
 import { bedRules } from '#engine/rules/bed.ts';
-import { eatingRules } from '#engine/rules/eating.ts';
+import { eatingAskOf, eatingRules } from '#engine/rules/eating.ts';
 import { heapMixRules } from '#engine/rules/heap.ts';
 import { scrapsRules } from '#engine/rules/scraps.ts';
 import { waterRules } from '#engine/rules/water.ts';
@@ -179,6 +179,22 @@ export const eatingValues: readonly Value[] = [
       [true, false],
       [undefined, true],
       [false, true],
+    ),
+  },
+  {
+    name: 'a pour of a batch of which nobody told counts as not sour long enough',
+    at: 'rules/eating.ts eatingAskOf',
+    stated: 'only what is known to be sour long enough counts as such',
+    source: 'our-caution',
+    turned: [
+      "order.batch?.state === 'ready' && order.batch.held === true",
+      "order.batch?.state === 'ready' && order.batch.held !== false",
+    ],
+    holds: answers(
+      (held: boolean | undefined) => eatingWait(eatingAskOf({ ...order, batch: { ...order.batch, held } })).days,
+      [true, 14],
+      [undefined, 120],
+      [false, 120],
     ),
   },
   {
