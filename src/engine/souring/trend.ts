@@ -29,7 +29,7 @@ export interface Passed {
 export const PAD_PH = 0.5;
 /** Climbs of a meter that raise a doubt, and that mean the batch is lost when passed. */
 const DOUBT_PH = 0.2;
-const LOST_PH = 0.3;
+export const LOST_PH = 0.3;
 /** Days back to the reading that a slow batch must have fallen from; a strip needs twice as long to show a pad. */
 const STILL_FALLING_DAYS = 3;
 
