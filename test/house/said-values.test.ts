@@ -1,8 +1,15 @@
 // Sentences that spell a safety value out, in each language, say the one that counts.
 
 import { describe, expect, it } from 'vitest';
+import { bottleFigure } from '#engine/bottle/figures.ts';
+import { GERMINATION } from '#engine/can/germination.ts';
 import { LONGEST_WAIT_DAYS, RAW_MANURE_DAYS, RAW_SOIL_DAYS, SCHOOL_RAW_DAYS } from '#engine/can/limits.ts';
 import { TOO_HOT_C } from '#engine/rules/warmth.ts';
+import {
+  CHANCE_LIMIT_FRACTION,
+  CONTROL_DEFORMED_FRACTION,
+  CONTROL_GERMINATED_FRACTION,
+} from '#engine/scraps/bioassay.ts';
 import { COLDEST_HOLD_C, HELD_PH, READY_APART_DAYS, READY_PH } from '#engine/souring/lines.ts';
 import { LOST_PH, PAD_PH } from '#engine/souring/trend.ts';
 import { canCard as canCardDe } from '#words/de/can-card.ts';
@@ -12,6 +19,7 @@ import { canCard } from '#words/en/can-card.ts';
 import { eatingInstead } from '#words/en/eating.ts';
 import { look } from '#words/en/look.ts';
 import { changeSentences } from '#words/en/souring.ts';
+import { codeUnder } from './code.ts';
 
 /** The numbers of a sentence in the order it says them; a comma may stand for the point. */
 const numbersOf = (sentence: string | undefined) =>
@@ -44,5 +52,42 @@ describe.each([
 describe('what may be done in place of a spray from manure', () => {
   it('names the days of raw manure', () => {
     expect(numbersOf(eatingInstead['eating-animal-on-leaves'])).toEqual([RAW_MANURE_DAYS.touchesSoil]);
+  });
+});
+
+describe('the English sentences', () => {
+  const texts = codeUnder('src/words/en').map(({ text }) => text);
+  const spelled = (pattern: RegExp) =>
+    texts.flatMap((text) => [...text.matchAll(pattern)].map(([, one]) => Number(one)));
+
+  it.each([
+    ['hours between two readings', /(\d+) hours apart/g, 24 * READY_APART_DAYS, 4],
+    ['pH of ready', /(?:readings (?:at|of) |')(\d\.\d) (?:or below|ready)/gi, READY_PH, 4],
+    ['pH of the hold', /(?:(?<!readings )\bat (?:pH )?(\d\.\d) or below)/gi, HELD_PH, 5],
+    ['pH of the hold on the sour line', /'(\d\.\d) (?:for )?held'/g, HELD_PH, 2],
+    ['acid-food line', /(\d\.\d) (?:food|or below and a sour smell)/g, bottleFigure('sour-limit', 'ph').likely, 3],
+    [
+      'control of a bean test that comes up, of 10',
+      /(\d+) in 10 of the control came/g,
+      10 * CONTROL_GERMINATED_FRACTION,
+      1,
+    ],
+    [
+      'control of a bean test that is deformed, of 10',
+      /(\d+) in 10 of the control is/g,
+      10 * CONTROL_DEFORMED_FRACTION,
+      1,
+    ],
+    ['chance that counts as a difference, of 100', /(\d+) or less counts as/g, 100 * CHANCE_LIMIT_FRACTION, 1],
+    [
+      'seeds of a cress test that have a root, of 10',
+      /(\d+) of 10 must/g,
+      GERMINATION.controlGerminatedPercent / 10,
+      1,
+    ],
+  ])('spell the %s as it counts, wherever they do', (_, pattern, expected, atLeast) => {
+    const found = spelled(pattern);
+    expect(found.length).toBeGreaterThanOrEqual(atLeast);
+    expect(found.filter((one) => one !== rounded(expected))).toEqual([]);
   });
 });

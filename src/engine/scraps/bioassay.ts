@@ -19,13 +19,13 @@ export const BIOASSAY = {
 } as const;
 
 /** Fewer of the control come up than this: the beans or the place were at fault, and nothing is shown. @practice our caution, no source */
-const CONTROL_GERMINATED_FRACTION = 0.8;
+export const CONTROL_GERMINATED_FRACTION = 0.8;
 /** More of the control are deformed than this: something other than the lot harms them. @practice our caution, no source */
-const CONTROL_DEFORMED_FRACTION = 0.1;
+export const CONTROL_DEFORMED_FRACTION = 0.1;
 /** Of what the control brought up, the test pots bring up at least this; a seed that stays away shows no leaf. @practice our caution, no source */
 const TEST_AGAINST_CONTROL_FRACTION = 0.8;
 /** A difference that chance alone would bring less often than this counts as one. @practice the usual one in twenty */
-const CHANCE_LIMIT_FRACTION = 0.05;
+export const CHANCE_LIMIT_FRACTION = 0.05;
 
 /** One kind of pot as counted on the reading day. */
 export interface PotsRead {
