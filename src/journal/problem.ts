@@ -21,6 +21,12 @@ export function says(what: string, allowed: string): string {
   return what + SEPARATOR + allowed;
 }
 
+/** What is wrong, and what would do where that is told. Only the first mark parts them: a name that stands in what would do may hold one. */
+export function parted(message: string): readonly [what: string, allowed: string | undefined] {
+  const at = message.indexOf(SEPARATOR);
+  return at < 0 ? [message, undefined] : [message.slice(0, at), message.slice(at + SEPARATOR.length)];
+}
+
 /** Every problem a schema found, with the field named from the entry's root. */
 export function problemsOf(issues: readonly z.core.$ZodIssue[], input: unknown): readonly Problem[] {
   return issues.flatMap((issue) => collect(issue, [], input));
@@ -40,7 +46,7 @@ function collect(issue: z.core.$ZodIssue, above: readonly PropertyKey[], input: 
     const closest = issue.errors.reduce((a, b) => (b.length < a.length ? b : a));
     return closest.flatMap((inner) => collect(inner, path, input));
   }
-  const [what = issue.message, allowed = 'an entry as this program writes it'] = issue.message.split(SEPARATOR);
+  const [what, allowed = 'an entry as this program writes it'] = parted(issue.message);
   const value = at(input, path);
   return [{ field: pathText(path) || 'entry', value, message: value === undefined ? 'is missing' : what, allowed }];
 }

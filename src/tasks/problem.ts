@@ -3,7 +3,7 @@
 // Schemas are written with zod/mini and the helpers of fields.ts, whose messages read "what; allowed: …".
 
 import type * as z from 'zod/mini';
-import { at, type Problem, pathText, SEPARATOR } from '#journal/problem.ts';
+import { at, type Problem, parted, pathText, SEPARATOR } from '#journal/problem.ts';
 
 export { type Problem, says } from '#journal/problem.ts';
 
@@ -50,7 +50,7 @@ function collect(issue: Issue, above: readonly PropertyKey[], input: unknown, fo
     for (const inner of closest) collect(inner, path, input, found);
     return;
   }
-  const [what, allowed] = issue.message.split(SEPARATOR);
+  const [what, allowed] = parted(issue.message);
   const value = at(input, path);
   found.problems.push({
     field: pathText(path) || 'input',

@@ -121,6 +121,27 @@ describe('an amount that rounds to nothing', () => {
   });
 });
 
+describe('a need of next to nothing', () => {
+  it('is covered as far as it goes: no stage of the cover leaves the next one nothing to find', async () => {
+    const reply = (await task('beds')).ask({
+      ...beds,
+      beds: [
+        { name: 'A', areaM2: 4, crop: 'kale, chard', yieldKgPerM2: 0.01 },
+        { name: 'B', areaM2: 0.01, crop: 'tomatoes', yieldKgPerM2: 0.02 },
+      ],
+      acts: [{ bed: 'A', kind: 'product', massKg: 0.001, k2oPercent: 100 }],
+      meanC: 0,
+      to: '2026-05-20',
+      sources: [
+        { name: 'first', kind: 'cover-crop', mostKgPerM2: 0.000004 },
+        { name: 'second', kind: 'product', nPercent: 50, costPerKg: 0 },
+      ],
+    });
+    if (!reply.ok) throw new Error(JSON.stringify(reply.problems));
+    expect(figureFaults(reply)).toEqual([]);
+  });
+});
+
 describe('a heap', () => {
   const rows = (sought: number) => ({
     ingredients: [
@@ -151,6 +172,12 @@ describe('a refusal', () => {
     const [line, ...more] = await problemsOf(word, input as object);
     expect(more).toEqual([]);
     expect(line).toMatch(/^input: is not an object \(got .+\); allowed: an object with .+/);
+  });
+
+  it('names what would do also where the mark of a message stands in a name', async () => {
+    const acts = [{ bed: 'Middle', kind: 'pour', on: '2026-06-01', pouredL: 40, nGPerL: 0.8 }];
+    const lines = await problemsOf('beds', { ...beds, beds: [{ name: '; allowed: ', areaM2: 10 }], acts });
+    expect(lines[0]).toMatch(/^acts\[0\]\.bed: is no bed of this question \(got "Middle"\); allowed: .*; allowed: /);
   });
 
   it.each([[[]], [[[0]]], [[[0, 1]]], [[[0, 900, 1]]], ['warm'], [{}]])(

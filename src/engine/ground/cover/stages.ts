@@ -79,6 +79,18 @@ function programOf(model: CoverModel, rows: RowList, cost: readonly number[]): L
   return { columns: { ...model.columns, cost }, rows: { lower, upper }, terms };
 }
 
+/** How far the solver may leave a row or a limit unmet. @practice its own usual tolerance */
+const UNMET = 1e-7;
+
+/**
+ * What the next stage may lose of this one: a millionth, and what a solver's rounding comes to where each column that
+ * weighs stands that far off on either side. With less, a later stage of tiny needs would find nothing left.
+ * @arithmetic
+ */
+function slackOf(value: number, cost: readonly number[]): number {
+  return 1e-6 * Math.max(1, Math.abs(value)) + 2 * UNMET * cost.reduce((sum, weight) => sum + Math.abs(weight), 0);
+}
+
 /**
  * Solves stage after stage.
  *
@@ -104,8 +116,7 @@ export function solveStages(
     last = solution;
     values.set(stage, solution.value);
     solutions.set(stage, solution);
-    // The next stage may lose a millionth of this one: less than a solver's own rounding would cost it.
-    const most = solution.value + 1e-6 * Math.max(1, Math.abs(solution.value));
+    const most = solution.value + slackOf(solution.value, cost);
     addRow(rows, { limits: [Number.NEGATIVE_INFINITY, most], terms: cost.entries() });
   }
   if (last === undefined) throw new RangeError('solveStages: no stage was asked for');
