@@ -4,6 +4,7 @@
 import { asRead, type Differing, type KeptAmount, readAgain } from '#engine/quantity/kept.ts';
 import type { Act } from './act.ts';
 import { type Answers, type Question, settle } from './question.ts';
+import { STEP_ACTS } from './stages.ts';
 
 /** What was found in a body, asked once while the body lives: reading a text costs more than folding its entry. */
 const found = new WeakMap<object, readonly Differing[]>();
@@ -39,8 +40,9 @@ function isAmount(value: object): value is KeptAmount {
 }
 
 /** A question for each act that stands and has such an amount; until it is answered the figure that was kept counts. */
-export function askAboutAmounts(acts: readonly Act[], answers: Answers, questions: Question[]): void {
-  for (const { entry } of acts) {
+export function* askAboutAmounts(acts: readonly Act[], answers: Answers, questions: Question[]): Generator<void, void> {
+  for (const [i, { entry }] of acts.entries()) {
+    if (i % STEP_ACTS === STEP_ACTS - 1) yield;
     const [first, ...more] = differingIn(entry.body);
     if (first === undefined) continue;
     const { typed, dimension, value, again } = first;

@@ -105,8 +105,7 @@ export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
     const own = entries.every((kept) => kept.plot === id) ? entries : entries.filter((kept) => kept.plot === id);
     // What a fold that broke off had told is not told again.
     told();
-    const stands = follow(own);
-    yield;
+    const stands = yield* follow(own);
     const { acts, by, lineOf, sealed, answers } = stands;
     yield* stage('amounts', [acts, answers], ({ questions }) => askAboutAmounts(acts, answers, questions));
     const about = ['plot', 'bed', 'vessel', 'can'].map((thing) => by(`${thing}.described` as Kind));

@@ -25,12 +25,13 @@ interface Known {
   readonly taken: () => Set<string>;
 }
 
-/** Follows the entries of one plot; called again with more of them, it takes the way from there where it may. */
-export function following(table: KindTable): (entries: readonly Kept[]) => Followed {
+/** Follows the entries of one plot, in steps; called again with more of them, it takes the way from there where it may. */
+export function following(table: KindTable): (entries: readonly Kept[]) => Generator<void, Followed> {
   let known: Known | undefined;
-  return (entries) => {
+  return function* (entries) {
     const fresh = known && freshIn(known, entries);
-    known = known !== undefined && fresh !== undefined ? further(known, entries, fresh, table) : anew(entries, table);
+    known =
+      known !== undefined && fresh !== undefined ? further(known, entries, fresh, table) : yield* anew(entries, table);
     return known.followed;
   };
 }
@@ -46,9 +47,11 @@ function freshIn({ entries: before, taken }: Known, entries: readonly Kept[]): r
   return ids.size === fresh.length && fresh.every(isPlain) ? fresh : undefined;
 }
 
-function anew(entries: readonly Kept[], table: KindTable): Known {
+function* anew(entries: readonly Kept[], table: KindTable): Generator<void, Known> {
   const { plain, lines, ...rest } = standing(entries, table);
+  yield;
   const acts = actsOf({ plain, lines }, table);
+  yield;
   const groups = new Map<Kind, Act[]>();
   for (const act of acts) {
     const group = groups.get(act.kind);

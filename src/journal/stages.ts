@@ -17,12 +17,19 @@ interface Done extends Told {
   readonly made: unknown;
 }
 
+/** What a stage makes, or its way there in steps. */
+type Made<T> = T | Generator<void, T>;
+
+/** Acts that a long stage takes before it ends a step. */
+export const STEP_ACTS = 2000;
+
 export interface Stages {
   /**
-   * What a stage makes: as it was made before, where all it is made of is the same. Made anew, it ends a step.
+   * What a stage makes: as it was made before, where all it is made of is the same. Made anew, it ends a step; a long one
+   * has steps of its own.
    * @param of everything that `make` reads; what is left out here must never change
    */
-  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => T) => Generator<void, T>;
+  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => Made<T>) => Generator<void, T>;
   /** What the stages told since this was asked last, in the order in which they were asked. */
   readonly told: () => Told;
 }
@@ -31,10 +38,10 @@ export function createStages(): Stages {
   const done = new Map<string, Done>();
   let told: Told = { waiting: [], questions: [] };
   return {
-    *stage<T>(name: string, of: readonly unknown[], make: (told: Told) => T): Generator<void, T> {
+    *stage<T>(name: string, of: readonly unknown[], make: (told: Told) => Made<T>): Generator<void, T> {
       const before = done.get(name);
       const isSame = before?.of.length === of.length && of.every((one, i) => one === before.of[i]);
-      const now = before !== undefined && isSame ? before : doneAnew(of, make);
+      const now = before !== undefined && isSame ? before : yield* doneAnew(of, make);
       for (const one of now.waiting) told.waiting.push(one);
       for (const one of now.questions) told.questions.push(one);
       if (now !== before) {
@@ -51,7 +58,12 @@ export function createStages(): Stages {
   };
 }
 
-function doneAnew(of: readonly unknown[], make: (told: Told) => unknown): Done {
+function* doneAnew(of: readonly unknown[], make: (told: Told) => Made<unknown>): Generator<void, Done> {
   const told: Told = { waiting: [], questions: [] };
-  return { of, made: make(told), ...told };
+  const made = make(told);
+  return { of, made: isSteps(made) ? yield* made : made, ...told };
+}
+
+function isSteps(made: unknown): made is Generator<void, unknown> {
+  return typeof made === 'object' && made !== null && 'next' in made;
 }

@@ -6,6 +6,7 @@ import type { Act, ActOf } from '../act.ts';
 import type { Body } from '../kinds/index.ts';
 import { type DaysBetween, isBefore, type Moment } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
+import { STEP_ACTS } from '../stages.ts';
 import type { Waiting } from '../standing.ts';
 import type { Batch, BatchLook, Change, MassSum, Overrode, Straining } from './batch.ts';
 import { type Contents, contentsOf, LIQUID_KG_PER_L, litresOf, massOf, NOTHING, share, together } from './contents.ts';
@@ -64,8 +65,11 @@ export interface PegSurroundings {
   readonly questions: Question[];
 }
 
-/** Every batch after all its acts, by the id of the act that made it. */
-export function runBatches(acts: readonly PegAct[], around: PegSurroundings): ReadonlyMap<string, Open> {
+/** Every batch after all its acts, by the id of the act that made it; in steps. */
+export function* runBatches(
+  acts: readonly PegAct[],
+  around: PegSurroundings,
+): Generator<void, ReadonlyMap<string, Open>> {
   const batches = new Map<string, Open>();
   const held = new Map<string, PegAct[]>();
   const ref = (id: string) => around.lineOf.get(id) ?? id;
@@ -77,7 +81,8 @@ export function runBatches(acts: readonly PegAct[], around: PegSurroundings): Re
     const from = act.kind === 'peg.joined' ? ref(act.body.from) : batch;
     return batches.has(from) ? undefined : from;
   };
-  for (const act of acts) {
+  for (const [i, act] of acts.entries()) {
+    if (i % STEP_ACTS === STEP_ACTS - 1) yield;
     // A queue instead of recursion: a long chain of splits may have waited for one filling.
     const queue: PegAct[] = [act];
     for (const next of queue) {
