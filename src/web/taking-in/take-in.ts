@@ -43,7 +43,9 @@ export async function takeIn(store: Store, ask: TakeAsk, { progress, signal }: R
     signal,
   });
   if (!read.ok) return { what: 'refused', file: plain(read) };
-  const what = ofAnotherPlot(read, { plotId: ask.plotId, isEmpty: entries.length === 0 });
+  // Asked again: the page answers meanwhile, and the first act of an empty record may have been kept.
+  const isEmpty = entries.length === 0 && (await store.all()).length === 0;
+  const what = ofAnotherPlot(read, { plotId: ask.plotId, isEmpty });
   if (what !== undefined) {
     await read.drop();
     return { what };
