@@ -1,30 +1,33 @@
-// The record's speed: folding 100,000 entries, and opening a plot of 50,000. The entries are those of many seasons:
+// The record's speed: folding up to 100,000 entries, and opening a plot of 50,000. The entries are those of many seasons:
 // batches filled, looked at, strained, bottled and poured, some corrected. Made once, outside the time.
 
 import type { Entry } from '#journal/entry.ts';
 import { importLines } from '#journal/file-reader.ts';
-import { fold, folding } from '#journal/fold.ts';
+import { fold, folding, foldingInSteps } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import { exportLines } from '#journal/lines.ts';
 import { newId } from '#journal/new-id.ts';
 import { middle } from './rate.ts';
 
-const FOLDED = 100_000;
+const FOLDED = [5000, 50_000, 100_000];
 const OPENED = 50_000;
 const ROUNDS = 5;
 const START_MS = Date.UTC(2016, 2, 1);
 
 export interface JournalTimes {
-  readonly foldedEntries: number;
-  readonly foldMs: number;
-  readonly foldedPerSecond: number;
+  readonly folds: readonly FoldTime[];
   readonly openedEntries: number;
-  /** Folding entries that the store hands over: what opening adds to reading the store. */
-  readonly openFoldMs: number;
   /** Reading a file of as many entries, every one checked. */
   readonly importMs: number;
   /** One more entry of a kind, where as many stand. */
   readonly further: readonly FurtherTime[];
+}
+
+export interface FoldTime {
+  readonly entries: number;
+  readonly ms: number;
+  /** The longest step of it: so long a page that folds step by step does not answer. */
+  readonly longestStepMs: number;
 }
 
 export interface FurtherTime {
@@ -35,16 +38,11 @@ export interface FurtherTime {
 
 /** Middle of five rounds each. */
 export function journalTimes(): JournalTimes {
-  const many = seasons(FOLDED);
   const some = seasons(OPENED);
   const file = exportLines(some);
-  const foldMs = timed(() => fold(many).batches.size);
   return {
-    foldedEntries: many.length,
-    foldMs,
-    foldedPerSecond: (many.length / foldMs) * 1000,
+    folds: FOLDED.map(foldTime),
     openedEntries: some.length,
-    openFoldMs: timed(() => fold(some).batches.size),
     importMs: timed(() => {
       const read = importLines(file, () => undefined);
       return read.ok ? read.fresh.length : 0;
@@ -53,6 +51,20 @@ export function journalTimes(): JournalTimes {
       FURTHER.map((kind) => ({ entries: count, kind, ms: furtherMs(count, kind) })),
     ),
   };
+}
+
+function foldTime(count: number): FoldTime {
+  const entries = seasons(count);
+  const ms = timed(() => fold(entries).batches.size);
+  const longest = Array.from({ length: ROUNDS }, () => {
+    let [mostMs, begun] = [0, performance.now()];
+    for (const _ of foldingInSteps()(entries, 'bench')) {
+      mostMs = Math.max(mostMs, performance.now() - begun);
+      begun = performance.now();
+    }
+    return Math.max(mostMs, performance.now() - begun);
+  });
+  return { entries: count, ms, longestStepMs: middle(longest) };
 }
 
 /** A kind that touches a batch, a bed with its bottle, a bottle, the stock. */
