@@ -72,6 +72,24 @@ describe('the solver', () => {
     for (const model of kept) model.dispose();
   });
 
+  it('stops without an answer where the steps do not suffice, and says so', async () => {
+    const { default: load } = await import('highs');
+    const highs = await load();
+    // No row leaves the start without a step of its own.
+    const size = 30;
+    const program: LinearProgram = {
+      columns: { cost: new Array(size).fill(1), lower: new Array(size).fill(0), upper: new Array(size).fill(end) },
+      rows: { lower: new Array(size).fill(1), upper: new Array(size).fill(end) },
+      terms: {
+        starts: Array.from({ length: size + 1 }, (_, i) => 2 * i),
+        columns: Array.from({ length: 2 * size }, (_, i) => (i % 2 === 0 ? i / 2 : ((i + 1) / 2) % size)),
+        factors: Array.from({ length: 2 * size }, (_, i) => 1 + i / 7),
+      },
+    };
+    expect(solverOn(highs)(program).status).toBe('best');
+    expect(solverOn(highs, () => 2)(program)).toMatchObject({ status: 'stopped' });
+  });
+
   it('starts where an earlier answer was found, and finds the same with a row added as from nothing', () => {
     // Least x + 2y with x + y >= 4, then also x <= 1: 4 and 0, then 1 and 3.
     const first: LinearProgram = {

@@ -35,22 +35,35 @@ async function fetchSolver(place: SolverPlace | undefined): Promise<Solve> {
   return solverOn(highs);
 }
 
-/** The solver of a runtime that is loaded already. */
-export function solverOn(highs: Highs): Solve {
+/** Steps a programme is given for each column and row: the covers drawn in the tests take less than one. @practice */
+const STEPS_EACH = 100;
+const LEAST_STEPS = 1000;
+
+/** Most steps of the simplex for a programme: work grows with the input, never without an end. @arithmetic */
+function mostSteps({ columns, rows }: LinearProgram): number {
+  return LEAST_STEPS + STEPS_EACH * (columns.cost.length + rows.lower.length);
+}
+
+/**
+ * The solver of a runtime that is loaded already.
+ * @param steps most steps it may take over a programme; with fewer than are needed it stops without an answer
+ */
+export function solverOn(highs: Highs, steps: (program: LinearProgram) => number = mostSteps): Solve {
   return (program, from) => {
     const fault = programFault(program);
     if (fault !== undefined) return { status: 'broken', why: fault };
-    const near = from === undefined ? undefined : solveWith(highs, program, from);
+    const limit = steps(program);
+    const near = from === undefined ? undefined : solveWith(highs, program, limit, from);
     // From a start the solver skips its own tidying up, and now and then loses its way: only an answer counts.
-    return near?.status === 'best' ? near : solveWith(highs, program);
+    return near?.status === 'best' ? near : solveWith(highs, program, limit);
   };
 }
 
-function solveWith(highs: Highs, program: LinearProgram, from?: Start): Solution {
+function solveWith(highs: Highs, program: LinearProgram, limit: number, from?: Start): Solution {
   try {
     return highs.withModel(modelOf(highs, program), (model) => {
       // Primal simplex: the covers of a large plot take a fifth less time by it than by the dual one.
-      model.options.set({ output_flag: false, simplex_strategy: PRIMAL_SIMPLEX });
+      model.options.set({ output_flag: false, simplex_strategy: PRIMAL_SIMPLEX, simplex_iteration_limit: limit });
       if (from !== undefined) startFrom(highs, model, program, from);
       model.run();
       return read(highs, model);
