@@ -5,7 +5,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, type Page, test } from '@playwright/test';
-import { app, beginning, titles } from '#words/en/app.ts';
+import { app, titles } from '#words/en/app.ts';
+import { demo } from '#words/en/demo.ts';
 import { failures } from '#words/en/record.ts';
 import { failed, notOpened, stopped, trouble } from '#words/en/trouble.ts';
 
@@ -46,7 +47,7 @@ for (const how of ['throws', 'null'] as const) {
     await expect(page.getByRole('textbox').first()).toHaveValue('Half a name');
     // The demo garden opens too, and is left again.
     await page.goto('/');
-    await page.getByRole('button', { name: beginning.demo }).click();
+    await page.getByRole('button', { name: demo.offer }).click();
     await expect(page.locator('.title-block')).toContainText(app.demo);
     expect(faults).toEqual([]);
   });
@@ -108,6 +109,20 @@ test.describe('a part of the page that does not arrive', () => {
       await expect(page.locator('h1')).toHaveText(titles.scraps);
     });
   }
+
+  for (const address of ['/', '/record'])
+    test(`is the demo garden, asked for at ${address}: it says so, and loaded again it shows it`, async ({ page }) => {
+      const garden = partWith('DEMO_TODAY');
+      await page.route(garden, (route) => route.abort());
+      await page.goto(address);
+      await page.locator('#demo-open').click();
+      await expect(page.getByRole('alert')).toHaveText(demo.missing);
+      await page.unroute(garden);
+      await page.reload();
+      await page.locator('#demo-open').click();
+      await expect(page.locator('#demo-open')).toHaveCount(0);
+      await expect(page.locator('h1')).toBeVisible();
+    });
 
   test('is the record sheet itself: the file is made all the same', async ({ page }) => {
     await page.route(partWith('RecordScreen'), (route) => route.abort());

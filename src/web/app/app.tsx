@@ -90,8 +90,9 @@ export function App() {
   }
   const demo = {
     day: demoDay,
-    open: () => {
-      import('#tasks/demo/garden.ts').then(({ DEMO_TODAY }) => stand(DEMO_TODAY)).catch(() => undefined);
+    open: async () => {
+      const { DEMO_TODAY } = await import('#tasks/demo/garden.ts');
+      stand(DEMO_TODAY);
     },
     step: (days: 1 | -1) => {
       const day = demoDay();

@@ -5,7 +5,8 @@ import { createContext, useContext } from 'solid-js';
 export interface Demo {
   /** The day the demo stands at; undefined while the own plot is shown. */
   readonly day: () => string | undefined;
-  readonly open: () => void;
+  /** Fetches the garden and shows it; rejects where it does not arrive. */
+  readonly open: () => Promise<void>;
   readonly step: (days: 1 | -1) => void;
   readonly leave: () => void;
 }

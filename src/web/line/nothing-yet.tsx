@@ -2,10 +2,9 @@
 
 import { A } from '@solidjs/router';
 import { beginning } from '#words/en/app.ts';
-import { useDemo } from '../app/demo.ts';
+import { DemoOffer } from '../parts/demo-offer.tsx';
 
 export function NothingYet() {
-  const demo = useDemo();
   return (
     <section class="nothing-yet">
       <p>{beginning.empty}</p>
@@ -16,9 +15,7 @@ export function NothingYet() {
         <A class="block" href="/weigh-in">
           {beginning.weigh}
         </A>
-        <button type="button" class="block" onClick={() => demo.open()}>
-          {beginning.demo}
-        </button>
+        <DemoOffer />
       </div>
       <p>{beginning.demoNote}</p>
     </section>

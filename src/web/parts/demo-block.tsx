@@ -4,6 +4,7 @@ import { createResource, Show } from 'solid-js';
 import { sayDate } from '#words/en/app.ts';
 import { demo as words } from '#words/en/demo.ts';
 import { useDemo } from '../app/demo.ts';
+import { DemoOffer } from './demo-offer.tsx';
 
 export function DemoBlock() {
   const demo = useDemo();
@@ -18,9 +19,7 @@ export function DemoBlock() {
         when={demo.day()}
         fallback={
           <>
-            <button type="button" class="block" id="demo-open" onClick={() => demo.open()}>
-              {words.offer}
-            </button>
+            <DemoOffer />
             <p class="note">{words.offerNote}</p>
           </>
         }

@@ -93,7 +93,6 @@ export const beginning = {
     'Clippings and kitchen scraps sour in a pail and feed your beds. Here a line will run from your scraps through pail, bottle and can to your beds, with today’s amounts on it, and a mark where something wants a hand.',
   begin: 'Set up your plot',
   weigh: 'Weigh scraps in',
-  demo: 'Show me the demo garden',
   demoNote: 'An invented plot with a season in it. It never mixes with yours.',
 } as const;
 
