@@ -4,9 +4,9 @@
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { type Judgement, judgeBatch } from '#engine/souring/judge.ts';
+import type { Judgement } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
-import type { Look, ReadBy } from '#engine/souring/look.ts';
+import type { Look } from '#engine/souring/look.ts';
 import type { ReasonCode, State } from '#engine/souring/reason.ts';
 import type { Plot } from '#journal/fold.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
@@ -14,32 +14,19 @@ import type { Batch, BatchLook } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { pegName } from './batch-name.ts';
+import { bottlesOfBatch } from './bottles-of.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { basinOf } from './line-shapes.ts';
 import { type Layer, layersOf } from './peg-layers.ts';
+import { type PegReading, seenUntil } from './peg-seen.ts';
 import { meanTemperatureC, type Told } from './peg-temperature.ts';
 
-/** How far a reading can be trusted, either way. @practice a cheap meter set that week; a strip of half-pH pads */
-export const READING_ERROR_PH: Readonly<Record<ReadBy, number>> = { meter: 0.1, strip: 0.3 };
 /** From here on it is too warm for what sours it. @our-caution */
 export const TOO_WARM_C = 35;
 /** Gas room where the vessel's was not told. @practice */
 const USUAL_GAS_ROOM_FRACTION = 0.25;
 const MINUTES_A_DAY = 1440;
-
-/** One reading of the acidity, as it is drawn. */
-export interface PegReading {
-  readonly id: string;
-  readonly day: number;
-  readonly on: string;
-  readonly ph: number;
-  readonly errorPh: number;
-  readonly by: ReadBy;
-  readonly typed: string;
-  /** Whoever read it. */
-  readonly who: string;
-}
 
 /** An alarm line of this batch: above `ph` after that day it is late. */
 export interface AlarmPoint {
@@ -129,36 +116,26 @@ export interface PegWord {
   readonly heldOn: string | undefined;
 }
 
-/**
- * The word for a batch at a moment; what is dated after that day is left out. Looks whose date cannot be count where they
- * make the word worse, each by itself and all together, and never where they would make it better.
- */
+/** The word for a batch at a moment; what is dated after that day is left out. */
 export function pegWord({ plot, batch, now }: PegAsk): PegWord {
   const at = momentOf(now);
   const days = daysIn(plot.facts.timeZone);
-  const looks = batch.looks.filter(({ when }) => when.dateDay <= at.dateDay);
-  const readings = readingsOf(batch, looks, at);
+  const seen = seenUntil(batch, at);
+  const { looks, doubtful, readings, judged, lastDay } = seen;
   // A look of today counts today, whatever hour another phone wrote down.
-  const today = Math.max(days(batch.filled, at), 0, ...looks.map(({ day }) => day), ...readings.map(({ day }) => day));
+  const today = Math.max(days(batch.filled, at), lastDay);
   const ended = batch.ended !== undefined && batch.ended.dateDay <= at.dateDay ? batch.ended : undefined;
   const endedDay = ended && days(batch.filled, ended);
-  const judgedDay = endedDay === undefined ? today : Math.min(today, Math.max(endedDay, lastDay(looks, readings)));
-  const bottles = bottlesByBatch(plot).get(batch.id) ?? [];
+  const judgedDay = endedDay === undefined ? today : Math.min(today, Math.max(endedDay, lastDay));
+  const bottles = bottlesOfBatch(plot, batch.id);
   const temperature = temperatureOf(batch, endedDay === undefined ? [] : bottledAt(bottles, endedDay), today);
-  const judged = judgedLooks(batch, looks, at);
-  const doubtful = batch.doubtful.filter(({ against, when }) => (against?.from ?? when).dateDay <= at.dateDay);
-  const judge = (more: readonly BatchLook[], day = judgedDay) => {
-    const also = judgedLooks({ ...batch, strainings: [] }, more, at);
-    const until = also.map((look) => ({ ...look, day: Math.min(look.day, day) }));
-    return judgeBatch({ looks: [...judged, ...until], temperatureC: temperature?.meanC ?? Number.NaN, today: day });
-  };
-  const alone = doubtful.map((look) => judge([{ ...look, day: judgedDay }]));
-  const judgement = doubtful.length === 0 ? judge([]) : worstOf([judge([]), ...alone, judge(doubtful)]);
+  const meanC = temperature?.meanC ?? Number.NaN;
+  const judgement = seen.judge({ day: judgedDay, meanC });
   const surely = batch.presentUntilDay;
   const { state, heldFromDay } = judgement;
   const vents = bottles.length > 0 && bottles.every(({ act }) => act.body.cap !== 'screw');
   const held =
-    (judgement.held && (surely === undefined || judge([], Math.min(judgedDay, surely)).held)) ||
+    (judgement.held && (surely === undefined || seen.judgeSure({ day: Math.min(judgedDay, surely), meanC }).held)) ||
     ((ended !== undefined || surely !== undefined) && vents && state === 'ready' && today >= (heldFromDay ?? Infinity));
   const heldOn = heldFromDay === undefined ? undefined : dateOfDay(batch.filled, heldFromDay);
   return { at, looks, doubtful, readings, ended, temperature, judged, judgedDay, judgement, state, held, heldOn };
@@ -211,31 +188,6 @@ export function pegView(ask: PegAsk): PegView {
   };
 }
 
-const byBatch = new WeakMap<Plot['bottles'], ReadonlyMap<string, readonly Bottle[]>>();
-
-/** The bottles of each batch, put together once for a plot: a sheet may ask for every batch of many years. */
-function bottlesByBatch({ bottles }: Plot): ReadonlyMap<string, readonly Bottle[]> {
-  const known = byBatch.get(bottles);
-  if (known !== undefined) return known;
-  const found = new Map<string, Bottle[]>();
-  for (const bottle of bottles.values()) {
-    const others = found.get(bottle.batch);
-    if (others === undefined) found.set(bottle.batch, [bottle]);
-    else others.push(bottle);
-  }
-  byBatch.set(bottles, found);
-  return found;
-}
-
-/** The worst word first; ready and sour long enough is the best. */
-const WORST: readonly State[] = ['lost', 'unknown', 'doubtful', 'slow', 'souring', 'ready'];
-
-/** Of several judgements of one batch the one that opens least. */
-function worstOf([first, ...more]: readonly [Judgement, ...Judgement[]]): Judgement {
-  const rank = ({ state, held }: Judgement) => WORST.indexOf(state) * 2 + Number(held);
-  return more.reduce((worst, one) => (rank(one) < rank(worst) ? one : worst), first);
-}
-
 /** The looks as they are listed; a reading at straining is listed as such. */
 function withDoubtful(batch: Batch, looks: readonly BatchLook[], doubtful: readonly BatchLook[]): readonly BatchLook[] {
   if (doubtful.length === 0) return looks;
@@ -252,50 +204,6 @@ export function standingPegs(of: Plot, now: string): readonly PegView[] {
   const stands = ({ made, ended }: Batch) =>
     made.dateDay <= dateDay && !(ended !== undefined && ended.dateDay <= dateDay);
   return [...plot.batches.values()].filter(stands).map((batch) => pegView({ plot, batch, now }));
-}
-
-/** The judgement's looks; a reading by somebody else is that person's, the nose stays the signer's. */
-function judgedLooks(batch: Batch, looks: readonly BatchLook[], at: Moment): readonly Look[] {
-  const seen = looks.flatMap(({ day, by, body }): Look[] => {
-    const { acidity, smell, surface, readBy } = body;
-    const rest: Look = { day, who: by, ...(smell && { smell }), ...(surface && { surface }) };
-    if (acidity === undefined) return [rest];
-    const read = { ph: acidity.ph, by: acidity.by };
-    return readBy === undefined || readBy === by ? [{ ...rest, ...read }] : [rest, { day, who: readBy, ...read }];
-  });
-  const strained = batch.strainings.flatMap(({ day, when, by, body }): Look[] =>
-    body.acidity === undefined || when.dateDay > at.dateDay
-      ? []
-      : [{ day, who: by, ph: body.acidity.ph, by: body.acidity.by }],
-  );
-  return [...seen, ...strained];
-}
-
-function readingsOf(batch: Batch, looks: readonly BatchLook[], at: Moment): readonly PegReading[] {
-  const strained = batch.strainings.filter(({ when }) => when.dateDay <= at.dateDay);
-  return [...looks, ...strained]
-    .flatMap(({ id, day, when, by, body }) => {
-      const { acidity } = body;
-      if (acidity === undefined) return [];
-      const who = 'readBy' in body ? (body.readBy ?? by) : by;
-      return [
-        {
-          id,
-          day,
-          on: when.on,
-          ph: acidity.ph,
-          errorPh: READING_ERROR_PH[acidity.by],
-          by: acidity.by,
-          typed: acidity.typed,
-          who,
-        },
-      ];
-    })
-    .sort((a, b) => a.day - b.day);
-}
-
-function lastDay(looks: readonly BatchLook[], readings: readonly PegReading[]): number {
-  return Math.max(0, ...looks.map(({ day }) => day), ...readings.map(({ day }) => day));
 }
 
 function temperatureOf(batch: Batch, bottled: readonly Told[], untilDay: number): PegView['temperature'] {

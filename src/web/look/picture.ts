@@ -1,7 +1,8 @@
 // The sour line of a peg as its drawing takes it: figures from the tasks, names from the keyholder's words.
 
-import type { PegReading, PegView } from '#tasks/plot/peg.ts';
+import type { PegView } from '#tasks/plot/peg.ts';
 import type { Coming, PegForecast } from '#tasks/plot/peg-forecast.ts';
+import type { PegReading } from '#tasks/plot/peg-seen.ts';
 import type { LikelySour, SourResult } from '#tasks/sour.ts';
 import type { LookWords } from '#words/en/look.ts';
 import type { DrawnSpan, SourLinePicture } from '../drawings/sour-line.tsx';

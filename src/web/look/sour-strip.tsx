@@ -2,7 +2,7 @@
 // else reads it is named once and stays named on this device.
 
 import { createSignal, For, Show } from 'solid-js';
-import type { PegReading } from '#tasks/plot/peg.ts';
+import type { PegReading } from '#tasks/plot/peg-seen.ts';
 import type { LookWords } from '#words/en/look.ts';
 import { PADS, type SourAnswer, TENTHS, WHOLES } from './answers.ts';
 import { Choice, LookStrip } from './choice.tsx';

@@ -4,7 +4,8 @@
 import { createMemo, For, onMount, Show } from 'solid-js';
 import type { BatchLook } from '#journal/parts/batch.ts';
 import type { Caution } from '#tasks/caution.ts';
-import { type PegView, READING_ERROR_PH } from '#tasks/plot/peg.ts';
+import type { PegView } from '#tasks/plot/peg.ts';
+import { READING_ERROR_PH } from '#tasks/plot/peg-seen.ts';
 import type { LookWords } from '#words/en/look.ts';
 import { SourLine } from '../drawings/sour-line.tsx';
 import { StateMark } from '../drawings/state-mark.tsx';

@@ -3,6 +3,7 @@
 
 import { A } from '@solidjs/router';
 import { For, Show } from 'solid-js';
+import { bottlesOfBatch } from '#tasks/plot/bottles-of.ts';
 import { countriesOf } from '#tasks/plot/facts.ts';
 import type { PegView } from '#tasks/plot/peg.ts';
 import { type PegForm, pegForms } from '#tasks/plot/peg-forms.ts';
@@ -16,7 +17,7 @@ export function Acts(props: { readonly view: PegView }) {
   const forms = () => pegForms(record.plot(), props.view, record.now());
   /** By name, so that a form that is being typed into stays when the record moves on. */
   const names = () => forms().map(({ act }) => act);
-  const bottled = () => [...record.plot().bottles.values()].some(({ batch }) => batch === props.view.id);
+  const bottled = () => bottlesOfBatch(record.plot(), props.view.id).length > 0;
   return (
     <section class="acts" aria-labelledby="acts">
       <div class="act-blocks">
