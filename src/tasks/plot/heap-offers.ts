@@ -27,27 +27,28 @@ export function heapOffers({ plot, today }: { readonly plot: Plot; readonly toda
   const lots = stockView({ plot, today })
     .lots.filter(({ heapMay }) => heapMay)
     .map(({ id, name, leftKg }) => ({ choice: `lot:${id}`, name, leftKg }));
+  const given = givenFrom(plot);
   const solids = [...plot.batches.values()].flatMap((batch): readonly HeapOffer[] => {
     const last = batch.strainings.at(-1);
-    const kept = keptOutIn(plot, batch) ?? [];
     if (last === undefined || NOT_FOR_A_HEAP.includes(last.body.solidsTo)) return [];
-    if (kept.some(({ goes }) => goes !== 'compost-only')) return [];
     const weighedKg = batch.strainings.reduce((sum, { solidsKg }) => sum + solidsKg, 0);
-    const leftKg = weighedKg - givenKg(plot, batch.id);
+    const leftKg = weighedKg - (given.get(batch.id) ?? 0);
     if (!(leftKg >= NOTHING_LEFT_KG)) return [];
+    if (keptOutIn(plot, batch)?.some(({ goes }) => goes !== 'compost-only')) return [];
     return [{ choice: `batch:${batch.id}`, name: heapNames.solids(pegName(plot, batch)), leftKg }];
   });
   return { lots, solids };
 }
 
-function givenKg(plot: Plot, batch: string): number {
-  const fed = plot.heapFed.flatMap(({ body }) => body.ingredients).filter((one) => one.batch === batch);
-  const dressed = [...plot.beds.values()].flatMap(({ dressings }) =>
-    dressings.map(({ body }) => body).filter((body) => body.batch === batch),
-  );
-  return [...fed, ...dressed].reduce((sum, { amount }) => {
-    return sum + (amount !== undefined && 'massKg' in amount ? amount.massKg : 0);
-  }, 0);
+/** Kilograms of each batch's solids that a heap or a bed got by weight. @arithmetic */
+function givenFrom(plot: Plot): ReadonlyMap<string, number> {
+  const fed = plot.heapFed.flatMap(({ body }) => body.ingredients);
+  const dressed = [...plot.beds.values()].flatMap(({ dressings }) => dressings.map(({ body }) => body));
+  const given = new Map<string, number>();
+  for (const { batch, amount } of [...fed, ...dressed])
+    if (batch !== undefined && amount !== undefined && 'massKg' in amount)
+      given.set(batch, (given.get(batch) ?? 0) + amount.massKg);
+  return given;
 }
 
 /** What a row of the form names: a lot, the solids of a batch, or a material of the list. */

@@ -7,6 +7,7 @@ import type { Lot } from '#journal/parts/stock.ts';
 import { fillBars } from '#words/en/fill.ts';
 import { type ClosedHere, closedHere } from './closed.ts';
 import type { FillPart } from './fill.ts';
+import { lazily } from './lazily.ts';
 import { whyKept } from './scraps.ts';
 
 /** Less than this of a lot is what clings to its bucket. @practice */
@@ -35,11 +36,23 @@ export function stockKept(plot: Plot): StockKept {
   return {
     keptOut: lots.flatMap((lot) => {
       const why = keptOut(lot);
-      return why === undefined
-        ? []
-        : [{ id: lot.id, name: nameOf(lot), leftKg: lot.leftKg, why, says: whyKept(plot, lot) }];
+      return why === undefined ? [] : [keptLot(plot, lot, why)];
     }),
     closed: closedHere(plot.facts),
+  };
+}
+
+/** One lot with its reason, which is looked up for those that are drawn. */
+function keptLot(plot: Plot, lot: Lot, why: KeptOut): StockKept['keptOut'][number] {
+  const says = lazily(() => whyKept(plot, lot));
+  return {
+    id: lot.id,
+    name: nameOf(lot),
+    leftKg: lot.leftKg,
+    why,
+    get says() {
+      return says();
+    },
   };
 }
 

@@ -13,6 +13,7 @@ import { type Lot, placeOfLot } from '#journal/parts/stock.ts';
 import { decidedSays, unknownKindSays } from '#words/en/scraps-stock.ts';
 import { slipOutcomes } from '#words/en/slip.ts';
 import type { Caution } from '../caution.ts';
+import { lazily } from './lazily.ts';
 import { slipView } from './slips.ts';
 
 export interface LotView {
@@ -73,7 +74,8 @@ function lotView(plot: Plot, lot: Lot, today: string): LotView {
   const spoil = row?.figures.spoilDays;
   const keeps = spoil && lot.goes === 'liquid' && body.condition !== 'frozen' && body.condition !== 'dry';
   const { goes } = lot;
-  const stands = standing(plot, lot);
+  // The rules are asked for the lots that are drawn.
+  const stands = lazily(() => standing(plot, lot));
   return {
     id: lot.id,
     name: nameOf(body),
@@ -83,8 +85,18 @@ function lotView(plot: Plot, lot: Lot, today: string): LotView {
     on: entry.on,
     ageDays,
     goes,
-    ...stands,
-    beanTest: goes === 'set-aside' && stands.waitsForBeans,
+    get says() {
+      return stands().says;
+    },
+    get cautions() {
+      return stands().cautions;
+    },
+    get why() {
+      return stands().why;
+    },
+    get beanTest() {
+      return goes === 'set-aside' && stands().waitsForBeans;
+    },
     heapMay: goes === 'liquid' || goes === 'compost-only',
     treated: body.slip?.treated,
     spoilsInDays: keeps ? { low: Math.round(spoil.low - ageDays), high: Math.round(spoil.high - ageDays) } : undefined,

@@ -16,11 +16,10 @@ export function BeanPrint() {
   const record = useRecord();
   const params = useParams<{ lot: string }>();
   const sowing = useDraft(`bean-card-${params.lot}`, { sownOn: '' });
-  const lot = createMemo(() =>
-    stockView({ plot: record.plot(), today: record.today() }).lots.find(
-      ({ id, beanTest }) => id === params.lot && beanTest,
-    ),
-  );
+  const lot = createMemo(() => {
+    const found = stockView({ plot: record.plot(), today: record.today() }).lots.find(({ id }) => id === params.lot);
+    return found?.beanTest ? found : undefined;
+  });
   const sownOn = () => sowing.draft().sownOn || record.today();
   const card = createMemo(() => beanTestCard(sownOn()));
   const nothing = () =>
