@@ -7,11 +7,14 @@ import { isSameVersion, type Version, version } from '#engine/tables/version.ts'
 import type { Entry } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
+import type { Batch } from '#journal/parts/batch.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { type ChangeSaid, isMoved, type MovedOf, sayMoved } from '#words/en/figures-shown.ts';
 import { pegName } from './batch-name.ts';
+import { bottlesOfBatch } from './bottles-of.ts';
 import { bottleNow, liquidNow, litresOf, pourNow } from './figures-now.ts';
 import type { Figures, FiguresShown, WhatShown } from './figures-shown.ts';
+import { lazily } from './lazily.ts';
 
 /** One figure, as it was shown and as it is today; undefined where it is not known any more. */
 export interface FigureThen {
@@ -79,70 +82,69 @@ function thenOf(shown: FiguresShown, today: Figures): ShownThen {
   };
 }
 
+/** Which batch or bed is asked for; of neither, all of the plot. */
+export interface MovedOnly {
+  readonly batch?: string | undefined;
+  readonly bed?: string | undefined;
+}
+
 /** All that an update moved, or what it moved of one batch or bed: a batch's liquid, its bottles, the pours on a bed. */
-export function movedBy(
-  plot: Plot,
-  only: { readonly batch?: string | undefined; readonly bed?: string | undefined } = {},
-): readonly Moved[] {
-  const wants = (key: 'batch' | 'bed', id: string) =>
-    only.batch === undefined && only.bed === undefined ? true : only[key] === id;
+export function movedBy(plot: Plot, only: MovedOnly = {}): readonly Moved[] {
+  const steps = movedInSteps(plot, only);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** The same in steps of one batch or one pour each: a record of many years takes seconds, and a page goes on meanwhile. */
+export function* movedInSteps(plot: Plot, only: MovedOnly = {}): Generator<void, readonly Moved[]> {
   const found: Moved[] = [];
-  const litreOf = litresOf(plot);
-  for (const batch of plot.batches.values()) {
-    if (!wants('batch', batch.id)) continue;
-    const bottles = [...plot.bottles.values()].filter((bottle) => bottle.batch === batch.id);
-    const today = lazily(() => liquidNow(plot, batch));
-    const liquid = [
-      ...older(
-        batch.strainings,
-        ({ body }) => body.figuresShown,
-        () => today(),
-      ),
-      ...older(
-        bottles,
-        ({ act }) => act.body.figuresShown,
-        (bottle) => bottleNow(plot, bottle),
-      ),
-    ];
-    const peg = pegName(plot, batch);
-    found.push(
-      ...movedOf(
-        { of: 'liquid', peg },
-        `${batch.id} liquid`,
-        first(liquid, (what) => what.endsWith('GPerL')),
-      ),
-      ...movedOf(
-        { of: 'bottles', peg },
-        `${batch.id} bottles`,
-        first(liquid, (what) => what === 'useFirstDays'),
-      ),
-    );
+  const isAll = only.batch === undefined && only.bed === undefined;
+  for (const batch of isAll ? plot.batches.values() : oneOf(plot.batches, only.batch)) {
+    found.push(...movedOfBatch(plot, batch));
+    yield;
   }
-  for (const bed of plot.beds.values()) {
-    if (!wants('bed', bed.id)) continue;
-    const pours = older(
-      bed.feeds,
-      ({ act }) => act.body.figuresShown,
-      ({ act }) => pourNow(plot, act.body.from, litreOf),
-    );
+  const litreOf = litresOf(plot);
+  for (const bed of isAll ? plot.beds.values() : oneOf(plot.beds, only.bed)) {
+    const pours: Shown[] = [];
+    for (const feed of bed.feeds) {
+      const shown = olderOf(feed.id, feed.act.body.figuresShown, () => pourNow(plot, feed.act.body.from, litreOf));
+      if (shown !== undefined) pours.push(shown);
+      yield;
+    }
     const name = bed.facts.name ?? bed.facts.tag ?? '';
     found.push(...movedOf({ of: 'pours', name }, `${bed.id} pours`, summed(pours)));
   }
   return found;
 }
 
-/** What was shown with acts by other tables or formulas than today's. */
-function older<T extends { readonly id: string }>(
-  acts: readonly T[],
-  remark: (act: T) => FiguresShown | undefined,
-  today: (act: T) => Figures,
-): readonly Shown[] {
-  return acts.flatMap((act) => {
-    const shown = remark(act);
-    return shown === undefined || isSameVersion(shown, version)
-      ? []
-      : [{ id: act.id, kept: thenOf(shown, today(act)) }];
-  });
+function oneOf<T>(things: ReadonlyMap<string, T>, id: string | undefined): readonly T[] {
+  const one = id === undefined ? undefined : things.get(id);
+  return one === undefined ? [] : [one];
+}
+
+/** The liquid of a batch, by its strainings and its bottles, and how long its bottles keep. */
+function movedOfBatch(plot: Plot, batch: Batch): readonly Moved[] {
+  const today = lazily(() => liquidNow(plot, batch));
+  const liquid = [
+    ...batch.strainings.flatMap(({ id, body }) => olderOf(id, body.figuresShown, today) ?? []),
+    ...bottlesOfBatch(plot, batch.id).flatMap(
+      (bottle) => olderOf(bottle.id, bottle.act.body.figuresShown, () => bottleNow(plot, bottle)) ?? [],
+    ),
+  ];
+  if (liquid.length === 0) return [];
+  const peg = pegName(plot, batch);
+  const litre = first(liquid, (what) => what.endsWith('GPerL'));
+  const keeps = first(liquid, (what) => what === 'useFirstDays');
+  return [
+    ...movedOf({ of: 'liquid', peg }, `${batch.id} liquid`, litre),
+    ...movedOf({ of: 'bottles', peg }, `${batch.id} bottles`, keeps),
+  ];
+}
+
+/** What was shown with an act by other tables or formulas than today's. */
+function olderOf(id: string, shown: FiguresShown | undefined, today: () => Figures): Shown | undefined {
+  return shown === undefined || isSameVersion(shown, version) ? undefined : { id, kept: thenOf(shown, today()) };
 }
 
 interface Together extends Pick<ShownThen, 'enteredAnew' | 'figures'> {
@@ -190,12 +192,4 @@ function changeOf({ what, before, now }: FigureThen): ChangeSaid {
   const byPercent =
     now === undefined || !(before.likely > 0) ? undefined : (100 * (now.likely - before.likely)) / before.likely;
   return { what, before, now, byPercent };
-}
-
-function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }

@@ -34,9 +34,20 @@ export function batchAsked(plot: Plot, batch: Batch): Omit<BatchIn, 'name'> {
   };
 }
 
-function lastPoured(plot: Plot, batch: Batch): Bed['feeds'][number] | undefined {
-  return [...plot.beds.values()]
-    .flatMap(({ feeds }) => feeds)
-    .filter(({ act }) => act.body.from.some((from) => from.batch === batch.id))
-    .at(-1);
+type Pour = Bed['feeds'][number];
+const known = new WeakMap<Plot['beds'], ReadonlyMap<string, Pour>>();
+
+/** The last pour straight from a batch, bed by bed. */
+function lastPoured({ beds }: Plot, { id }: Batch): Pour | undefined {
+  const pours = known.get(beds) ?? lastPours(beds);
+  known.set(beds, pours);
+  return pours.get(id);
+}
+
+function lastPours(beds: Plot['beds']): ReadonlyMap<string, Pour> {
+  const found = new Map<string, Pour>();
+  for (const { feeds } of beds.values())
+    for (const feed of feeds)
+      for (const { batch } of feed.act.body.from) if (batch !== undefined) found.set(batch, feed);
+  return found;
 }

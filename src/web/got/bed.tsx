@@ -6,7 +6,6 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { yearSoFar } from '#tasks/plot/got.ts';
 import { type GotBedView, gotBed as viewOf } from '#tasks/plot/got-bed.ts';
 import { explainPlotLedger } from '#tasks/plot/ledger.ts';
-import { movedBy } from '#tasks/plot/moved-figures.ts';
 import { got, sayBed, sayGrams } from '#words/en/got.ts';
 import { gotBed } from '#words/en/ground-forms.ts';
 import { sharePercent } from '#words/en/ledger.ts';
@@ -44,7 +43,6 @@ export function GotBedScreen() {
 }
 
 function Shown(props: { readonly view: GotBedView }) {
-  const record = useRecord();
   const own = () => props.view.crops.filter(({ listed }) => !listed);
   return (
     <>
@@ -57,7 +55,7 @@ function Shown(props: { readonly view: GotBedView }) {
         }
       >
         <Sums view={props.view} />
-        <MovedFigures id="bed-moved" moved={movedBy(record.plot(), { bed: props.view.id })} />
+        <MovedFigures id="bed-moved" only={{ bed: props.view.id }} />
         <ReleaseCurve bed={props.view.id} />
       </Show>
       <section class="ground-forms">

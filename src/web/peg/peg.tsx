@@ -2,7 +2,6 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { movedBy } from '#tasks/plot/moved-figures.ts';
 import { batchNamed, pegView } from '#tasks/plot/peg.ts';
 import { explainPeg } from '#tasks/plot/peg-working.ts';
 import { keptOutIn } from '#tasks/plot/scraps.ts';
@@ -134,7 +133,7 @@ export function PegScreen() {
               <LessonsOf foretold={foretold} date={date} />
               <LooksSoFar view={seen()} temperature={who.temperature} mass={who.mass} />
               <MassSums view={seen()} mass={who.mass} />
-              <MovedFigures id="peg-moved" moved={movedBy(record.plot(), { batch: seen().batch.id })} />
+              <MovedFigures id="peg-moved" only={{ batch: seen().batch.id }} />
             </div>
             <WorkingDialog
               model={{

@@ -4,7 +4,6 @@
 import { A } from '@solidjs/router';
 import { createEffect, createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { bedStrips } from '#tasks/plot/facts.ts';
-import { movedBy } from '#tasks/plot/moved-figures.ts';
 import { needsPrepared, pegsToSearch, type RecordSearch, recordIndex } from '#tasks/plot/record-search.ts';
 import { titles } from '#words/en/app.ts';
 import { demo } from '#words/en/demo.ts';
@@ -66,7 +65,7 @@ export function RecordScreen() {
         }
       >
         <Questions />
-        <MovedFigures id="record-moved" moved={movedBy(record.plot())} />
+        <MovedFigures id="record-moved" />
         <Search
           search={search()}
           pegs={pegsToSearch(record.plot())}
