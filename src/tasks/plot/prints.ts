@@ -61,29 +61,27 @@ export function tagsOf({ plot: of, now }: PrintAsk): readonly Tag[] {
     const batch = plot.batches.get(bottle.batch);
     const liquid = liquids.get(bottle.id);
     if (batch === undefined) return [];
-    return bottle.eachL
-      .filter((litres) => litres > 0)
-      .map((litres) => bottleTag({ plot, bottle, batch, liquid, litres, rawBeds }));
+    const tag = bottleTag({ plot, bottle, batch, liquid, rawBeds });
+    return bottle.eachL.filter((litres) => litres > 0).map((litres) => ({ ...tag, litres }));
   });
   const ofPegs = standingPegs(plot, now).map((view) => vesselTag(plot, view, rawBeds));
   return [...ofBottles, ...ofPegs];
 }
 
+/** The tag of every bottle of a group. */
 function bottleTag(of: {
   readonly plot: Plot;
   readonly bottle: ShelfBottle;
   readonly batch: Batch;
   readonly liquid: Liquid | undefined;
-  readonly litres: number;
   readonly rawBeds: readonly string[];
-}): Tag {
-  const { plot, bottle, batch, liquid, litres, rawBeds } = of;
+}): Omit<Tag, 'litres'> {
+  const { plot, bottle, batch, liquid, rawBeds } = of;
   const feeds = liquid?.state === 'ready';
   return {
     of: 'bottle',
     ...whatIsIn(plot, batch),
     strainedOn: batch.strainings.at(-1)?.when.on.slice(0, 10),
-    litres,
     state: liquid?.state ?? 'unknown',
     held: liquid?.held ?? false,
     useFirstOn: feeds && bottle.useFirst.keeping !== 'none' ? bottle.useFirst.likely : undefined,

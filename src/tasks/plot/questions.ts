@@ -12,6 +12,7 @@ import { deviceTag } from '#words/device-tag.ts';
 import { questionSentences, questionWords as words } from '#words/en/questions.ts';
 import { pegNameOf } from './batch-name.ts';
 import { aheadOfNow } from './clocks.ts';
+import { lazily } from './lazily.ts';
 import { fieldLabel, sayEntry } from './record.ts';
 import { nameOf, valuesSaid } from './record-names.ts';
 
@@ -84,28 +85,42 @@ function foldQuestions(plot: Plot, entries: readonly Kept[]): readonly OpenQuest
   const byId = new Map<string, Entry>();
   for (const kept of entries) if (asked.has(kept.id) && !isSealed(kept)) byId.set(kept.id, kept);
   return plot.questions.map((question) => {
-    const about = question.about.flatMap((id) => byId.get(id) ?? []);
-    const { bed, thing } = question.values;
-    const peg =
-      question.kind === 'same-peg'
-        ? undefined
-        : question.about
-            .map((id) => pegNameOf(plot, plot.bottles.get(id)?.batch ?? id))
-            .find((one) => one !== undefined);
-    const values = {
-      ...question.values,
-      ...(typeof bed === 'string' && { bed: nameOf(bed, plot) }),
-      ...(typeof thing === 'string' && { thing: nameOf(thing, plot) }),
-      ...(peg !== undefined && { peg }),
-    };
+    // Said for those that are drawn.
+    const said = lazily(() => saidOf(question, byId, plot));
     return {
       key: question.key,
-      sentence: questionSentences[question.kind](values),
-      about: about.map((entry) => told(entry, plot)),
-      offers: offersOf(question, about, plot),
+      get sentence() {
+        return said().sentence;
+      },
+      get about() {
+        return said().about;
+      },
+      get offers() {
+        return said().offers;
+      },
       disagrees: question.answers.length > 1,
     };
   });
+}
+
+function saidOf(question: Question, byId: ReadonlyMap<string, Entry>, plot: Plot) {
+  const about = question.about.flatMap((id) => byId.get(id) ?? []);
+  const { bed, thing } = question.values;
+  const peg =
+    question.kind === 'same-peg'
+      ? undefined
+      : question.about.map((id) => pegNameOf(plot, plot.bottles.get(id)?.batch ?? id)).find((one) => one !== undefined);
+  const values = {
+    ...question.values,
+    ...(typeof bed === 'string' && { bed: nameOf(bed, plot) }),
+    ...(typeof thing === 'string' && { thing: nameOf(thing, plot) }),
+    ...(peg !== undefined && { peg }),
+  };
+  return {
+    sentence: questionSentences[question.kind](values),
+    about: about.map((entry) => told(entry, plot)),
+    offers: offersOf(question, about, plot),
+  };
 }
 
 /** What a telling says of the field in question, as typed. */

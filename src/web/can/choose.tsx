@@ -5,6 +5,7 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Liquid } from '#tasks/plot/liquid.ts';
 import type { RoundBed, Verdict } from '#tasks/plot/round.ts';
 import { type MarkName, StateMark } from '../drawings/state-mark.tsx';
+import { byId, More, paged } from '../parts/paged.tsx';
 import type { Can } from './chosen.ts';
 import { HowStrong } from './how-strong.tsx';
 import { Reasons } from './reasons.tsx';
@@ -12,8 +13,17 @@ import { WhichCan } from './which-can.tsx';
 
 const VERDICT_MARKS: Readonly<Record<Verdict, MarkName>> = { yes: 'pick', hold: 'wait', never: 'lost' };
 
+/** Bottles and pails drawn at first. */
+const LIQUIDS = 12;
+
 export function Choose(props: { readonly can: Can }) {
   const { words, liquids, liquid } = props.can;
+  const shown = paged(liquids, LIQUIDS, byId);
+  /** What is taken is always in sight. */
+  const ids = () => {
+    const taken = liquid()?.id;
+    return taken === undefined || shown.ids().includes(taken) ? shown.ids() : [taken, ...shown.ids()];
+  };
   return (
     <Show
       when={liquids().length > 0}
@@ -32,9 +42,14 @@ export function Choose(props: { readonly can: Can }) {
       <h2>{words().choose}</h2>
       <section class="can-question">
         <h3>{words().fromWhich}</h3>
-        <For each={liquids()}>
-          {(one) => <LiquidBlock can={props.can} liquid={one} taken={one.id === liquid()?.id} />}
+        <For each={ids()}>
+          {(id) => (
+            <Show when={shown.of(id) ?? liquid()}>
+              {(one) => <LiquidBlock can={props.can} liquid={one()} taken={id === liquid()?.id} />}
+            </Show>
+          )}
         </For>
+        <More of={shown} say={words().showMore} />
         <A class="block" href="/shelf/unknown">
           {words().jar}
         </A>

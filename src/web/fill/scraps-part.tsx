@@ -8,12 +8,16 @@ import { fillSheet, lotShort, lotWords } from '#words/en/fill.ts';
 import { asksWeedkiller, groupNames, rowLabels, sheet } from '#words/en/weigh-in-labels.ts';
 import { hatchOf } from '../drawings/hatch-of.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
+import { byId, More, paged } from '../parts/paged.tsx';
 import { type Habits, NO_TEXT } from '../parts/typed.ts';
 import { massStep } from '../weigh-in/steps.ts';
 import { ActualRow } from './actual-row.tsx';
 import type { FillDraft, FillRow } from './draft.ts';
 import { KeptOutLots } from './kept-out.tsx';
 import type { FillReading } from './reading.ts';
+
+/** Lots drawn at first. */
+const LOTS = 30;
 
 export interface PartProps {
   readonly draft: FillDraft;
@@ -26,6 +30,7 @@ export interface PartProps {
 export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element }) {
   const [kind, setKind] = createSignal('');
   const rest = createMemo(() => props.offers.lots.filter(({ id }) => !props.draft.rows.some(({ lot }) => lot === id)));
+  const lots = paged(rest, LOTS, byId);
   const groups = [...new Set(materials.filter(({ into }) => into === 'liquid').map(({ group }) => group))];
   const put = (row: Pick<FillRow, 'lot' | 'material' | 'name' | 'treated'>) => {
     const key = props.draft.rows.reduce((most, one) => Math.max(most, one.key), 0) + 1;
@@ -56,18 +61,19 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
       </Show>
       <Show when={rest().length > 0}>
         <div class="choices">
-          <For each={rest()}>
-            {(lot) => (
-              <button
-                type="button"
-                class="block"
-                onClick={() => put({ lot: lot.id, material: lot.material, name: lot.name, treated: lot.treated })}
-              >
-                + {lotWords(lot)}
-              </button>
+          <For each={lots.ids()}>
+            {(id) => (
+              <Show when={lots.of(id)} keyed>
+                {({ material, name, treated, leftKg }) => (
+                  <button type="button" class="block" onClick={() => put({ lot: id, material, name, treated })}>
+                    + {lotWords({ name, leftKg })}
+                  </button>
+                )}
+              </Show>
             )}
           </For>
         </div>
+        <More of={lots} />
       </Show>
       <KeptOutLots offers={props.offers} />
       <div class="put">

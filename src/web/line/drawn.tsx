@@ -14,6 +14,7 @@ import { lyingLine } from '../drawings/line-lying.ts';
 import { uprightLine } from '../drawings/line-upright.ts';
 import { HandMark } from '../parts/marks.tsx';
 import { measured, mediaIs } from '../parts/measured.ts';
+import { byPlace, More, paged } from '../parts/paged.tsx';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { useLastFile } from '../record/last-file.ts';
 import { Hanging } from './hanging.tsx';
@@ -22,6 +23,8 @@ import { pictureOf } from './picture.ts';
 import '../styles/line.css';
 
 const SHEET_NUMBER = 1;
+/** Things to do that are drawn at first. */
+const HANDS = 30;
 
 export function DrawnLine() {
   const record = useRecord();
@@ -43,6 +46,8 @@ export function DrawnLine() {
         };
     return lineView({ plot: record.plot(), now, kept });
   });
+  // By their place in the list: the most urgent are drawn, the rest at a touch.
+  const hands = paged(() => view().hands, HANDS, byPlace);
   const picture = createMemo(() => pictureOf(view(), manner()));
   const layout = createMemo(() => (isWide() ? lyingLine(picture(), width()) : uprightLine(picture(), width())));
   const name = () => view().name ?? titles.line;
@@ -77,14 +82,19 @@ export function DrawnLine() {
               {handsSaid(view().hands.length)}
             </p>
             <ul>
-              <For each={view().hands}>
-                {(hand) => (
-                  <li>
-                    <A href={hand.to}>{handSaid(hand, manner())}</A>
-                  </li>
+              <For each={hands.ids()}>
+                {(id) => (
+                  <Show when={hands.of(id)}>
+                    {(hand) => (
+                      <li>
+                        <A href={hand().to}>{handSaid(hand(), manner())}</A>
+                      </li>
+                    )}
+                  </Show>
                 )}
               </For>
             </ul>
+            <More of={hands} />
           </section>
         </Show>
         <nav class="line-place" aria-label={app.stream} ref={place}>

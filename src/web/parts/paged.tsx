@@ -13,27 +13,43 @@ export interface Paged<T> {
   readonly more: () => void;
 }
 
-/** A list of which so many are drawn at first, and as many again at each touch. */
-export function paged<T extends { readonly id: string }>(all: () => readonly T[], most: number): Paged<T> {
+/**
+ * A list of which so many are drawn at first, and as many again at each touch.
+ * @param idOf what a thing is known by while it stands; its place where it has no name of its own
+ */
+export function paged<T>(all: () => readonly T[], most: number, idOf: (one: T, at: number) => string): Paged<T> {
   const [shown, setShown] = createSignal(most);
-  const byId = createMemo(() => new Map(all().map((one) => [one.id, one])));
+  const drawn = createMemo(
+    () =>
+      new Map(
+        all()
+          .slice(0, shown())
+          .map((one, at) => [idOf(one, at), one]),
+      ),
+  );
   return {
-    ids: () =>
-      all()
-        .slice(0, shown())
-        .map(({ id }) => id),
-    of: (id) => byId().get(id),
+    ids: () => [...drawn().keys()],
+    of: (id) => drawn().get(id),
     next: () => Math.max(0, Math.min(most, all().length - shown())),
     more: () => setShown((count) => count + most),
   };
 }
 
+/** For things that have an id. */
+export const byId = ({ id }: { readonly id: string }) => id;
+/** For things without one. */
+export const byPlace = (_: unknown, at: number) => String(at);
+
 /** Draws the next page. */
-export function More(props: { readonly of: Paged<unknown> }) {
+export function More(props: {
+  readonly of: Paged<unknown>;
+  /** In the words of a sheet that speaks another language. */
+  readonly say?: (count: number) => string;
+}) {
   return (
     <Show when={props.of.next() > 0}>
       <button type="button" class="block" onClick={() => props.of.more()}>
-        {app.showMore(props.of.next())}
+        {(props.say ?? app.showMore)(props.of.next())}
       </button>
     </Show>
   );

@@ -5,6 +5,7 @@ import { createEffect, type JSX, Show } from 'solid-js';
 import { app } from '#words/en/app.ts';
 import { print } from '#words/en/print.ts';
 import { useRecord } from '../app/context.tsx';
+import { More, type Paged } from '../parts/paged.tsx';
 import '../styles/print.css';
 
 export interface Nothing {
@@ -62,5 +63,19 @@ export function PrintFrame(props: {
         )}
       </Show>
     </main>
+  );
+}
+
+/** Of a long list: how much of it is drawn and printed, and the next page of it. */
+export function OnlyShown(props: { readonly of: Paged<unknown>; readonly all: number }) {
+  return (
+    <Show when={props.of.next() > 0}>
+      <div class="screen-only print-acts">
+        <p class="print-note" role="status">
+          {print.onlyShown(props.of.ids().length, props.all)}
+        </p>
+        <More of={props.of} />
+      </div>
+    </Show>
   );
 }

@@ -8,9 +8,12 @@ import { print, shedSheet } from '#words/en/print.ts';
 import { useRecord } from '../app/context.tsx';
 import { StateMark } from '../drawings/state-mark.tsx';
 import { MadeWith } from '../parts/made-with.tsx';
-import { PrintFrame } from './frame.tsx';
+import { byId, paged } from '../parts/paged.tsx';
+import { OnlyShown, PrintFrame } from './frame.tsx';
 
 const PENCIL_LINES = 9;
+/** Bottles drawn at first, those to be used first. */
+const BOTTLES = 60;
 const { head } = shedSheet;
 
 export function ShedPrint() {
@@ -117,11 +120,16 @@ function Pegs(props: { readonly sheet: ShedSheet }) {
 }
 
 function Bottles(props: { readonly sheet: ShedSheet }) {
+  const shown = paged(() => props.sheet.bottles, BOTTLES, byId);
   return (
     <section>
       <h3>{shedSheet.bottles}</h3>
       <Show when={props.sheet.bottles.length > 0} fallback={<p>{shedSheet.none}</p>}>
-        <Table heads={[head.peg, head.litres, head.first, head.vent]} rows={props.sheet.bottles}>
+        <OnlyShown of={shown} all={props.sheet.bottles.length} />
+        <Table
+          heads={[head.peg, head.litres, head.first, head.vent]}
+          rows={props.sheet.bottles.slice(0, shown.ids().length)}
+        >
           {(bottle) => (
             <>
               <th scope="row">{bottle.peg}</th>

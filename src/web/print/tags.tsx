@@ -9,20 +9,28 @@ import { useRecord } from '../app/context.tsx';
 import { TagDigits } from '../drawings/tag-digits.tsx';
 import { TagQr } from '../drawings/tag-qr.tsx';
 import { MadeWith } from '../parts/made-with.tsx';
-import { PrintFrame } from './frame.tsx';
+import { byPlace, paged } from '../parts/paged.tsx';
+import { OnlyShown, PrintFrame } from './frame.tsx';
 
+/** Tags drawn at first. */
+const TAGS = 24;
 const QR_MM = 18.5;
 const NUMBER_MOST_MM = 38;
 
 export function TagsPrint() {
   const record = useRecord();
   const tags = createMemo(() => tagsOf({ plot: record.plot(), now: record.now() }));
+  // By their place in the list: those of the bottles to be used first.
+  const shown = paged(tags, TAGS, byPlace);
   const nothing = () =>
     tags().length === 0 ? { sentence: print.noTags, act: print.noTagsAct, to: '/fill' } : undefined;
   return (
     <PrintFrame title={print.tags} note={print.tagsNote} nothing={nothing()}>
+      <OnlyShown of={shown} all={tags().length} />
       <div class="tags">
-        <For each={tags()}>{(tag) => <OneTag tag={tag} isDemo={record.isDemo} />}</For>
+        <For each={shown.ids()}>
+          {(id) => <Show when={shown.of(id)}>{(tag) => <OneTag tag={tag()} isDemo={record.isDemo} />}</Show>}
+        </For>
       </div>
     </PrintFrame>
   );

@@ -8,6 +8,10 @@ import { record as recordWords } from '#words/en/record.ts';
 import { useRecord } from '../app/context.tsx';
 import { sayFailure } from '../parts/failure.ts';
 import { HandMark } from '../parts/marks.tsx';
+import { More, paged } from '../parts/paged.tsx';
+
+/** Questions drawn at first. */
+const QUESTIONS = 12;
 
 export function Questions() {
   const record = useRecord();
@@ -16,6 +20,7 @@ export function Questions() {
   const open = createMemo(() =>
     openQuestions(record.plot(), record.entries(), { now: record.now(), device: record.device }),
   );
+  const shown = paged(open, QUESTIONS, ({ key }) => key);
   const answer = (question: string, { stands, text, correction }: AnswerOffer) => {
     const write =
       correction === undefined
@@ -28,7 +33,7 @@ export function Questions() {
       <section aria-labelledby="record-questions">
         <h2 id="record-questions">{words.heading}</h2>
         <p class="note">{words.note}</p>
-        <For each={open()}>
+        <For each={shown.ids().flatMap((key) => shown.of(key) ?? [])}>
           {(question) => (
             <article class="question">
               <p>
@@ -70,6 +75,7 @@ export function Questions() {
             </article>
           )}
         </For>
+        <More of={shown} />
         <p role="status" class="said">
           {said()}
         </p>

@@ -1,6 +1,6 @@
 // Searching the record: a word, a kind, a peg, a bed, a day.
 
-import { For } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import type { RecordSearch } from '#tasks/plot/record-search.ts';
 import { kindNames, record as words } from '#words/en/record.ts';
 import type { PegName } from '#words/peg-name.ts';
@@ -14,6 +14,8 @@ export interface SearchProps {
 
 export function Search(props: SearchProps) {
   const isNarrowed = () => Boolean(props.search.kind || props.search.peg || props.search.bed || props.search.day);
+  // A plot of many years has as many pegs to choose from: drawn once somebody looks.
+  const [isOpen, setOpen] = createSignal(isNarrowed());
   return (
     <section class="search" aria-labelledby="record-search">
       <h2 id="record-search">{words.searchHeading}</h2>
@@ -27,41 +29,43 @@ export function Search(props: SearchProps) {
           onInput={(event) => props.onSearch({ text: event.currentTarget.value })}
         />
       </div>
-      <details class="fold" open={isNarrowed()}>
+      <details class="fold" open={isNarrowed()} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{words.moreToSearchBy}</summary>
-        <div class="two">
-          <div class="field">
-            <label for="search-day">{words.day}</label>
-            <input
-              id="search-day"
-              class="entry plain"
-              type="date"
-              value={props.search.day ?? ''}
-              onInput={(event) => props.onSearch({ day: event.currentTarget.value })}
+        <Show when={isOpen()}>
+          <div class="two">
+            <div class="field">
+              <label for="search-day">{words.day}</label>
+              <input
+                id="search-day"
+                class="entry plain"
+                type="date"
+                value={props.search.day ?? ''}
+                onInput={(event) => props.onSearch({ day: event.currentTarget.value })}
+              />
+            </div>
+            <Choice
+              id="search-kind"
+              label={words.kind}
+              taken={props.search.kind ?? ''}
+              options={Object.entries(kindNames)}
+              onTake={(kind) => props.onSearch({ kind })}
+            />
+            <Choice
+              id="search-peg"
+              label={words.pegField}
+              taken={String(props.search.peg ?? '')}
+              options={props.pegs.map(([value, said]) => [value, words.peg(said)] as const)}
+              onTake={(peg) => props.onSearch({ peg: peg || undefined })}
+            />
+            <Choice
+              id="search-bed"
+              label={words.bedField}
+              taken={props.search.bed ?? ''}
+              options={props.beds}
+              onTake={(bed) => props.onSearch({ bed })}
             />
           </div>
-          <Choice
-            id="search-kind"
-            label={words.kind}
-            taken={props.search.kind ?? ''}
-            options={Object.entries(kindNames)}
-            onTake={(kind) => props.onSearch({ kind })}
-          />
-          <Choice
-            id="search-peg"
-            label={words.pegField}
-            taken={String(props.search.peg ?? '')}
-            options={props.pegs.map(([value, said]) => [value, words.peg(said)] as const)}
-            onTake={(peg) => props.onSearch({ peg: peg || undefined })}
-          />
-          <Choice
-            id="search-bed"
-            label={words.bedField}
-            taken={props.search.bed ?? ''}
-            options={props.beds}
-            onTake={(bed) => props.onSearch({ bed })}
-          />
-        </div>
+        </Show>
       </details>
     </section>
   );

@@ -11,7 +11,7 @@ import { withUnit } from '#words/figures.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
-import { More, paged } from '../parts/paged.tsx';
+import { byId, More, paged } from '../parts/paged.tsx';
 import '../styles/weigh-in.css';
 import '../styles/scraps.css';
 import { BeansRead } from './beans.tsx';
@@ -44,7 +44,7 @@ export function ScrapsScreen() {
 
 /** The lots that may go to one place. */
 function Lots(props: { readonly place: LotView['goes']; readonly lots: readonly LotView[] }) {
-  const lots = paged(() => props.lots, LOTS);
+  const lots = paged(() => props.lots, LOTS, byId);
   return (
     <Show when={props.lots.length > 0}>
       <h3 class="lots-goes">{places[props.place]}</h3>

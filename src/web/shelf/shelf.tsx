@@ -14,7 +14,7 @@ import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { How } from '../parts/how.tsx';
-import { More, paged } from '../parts/paged.tsx';
+import { byId, More, paged } from '../parts/paged.tsx';
 import '../styles/weigh-in.css';
 import '../styles/shelf.css';
 import { BottleGroup } from './bottle-group.tsx';
@@ -30,8 +30,8 @@ export function ShelfScreen() {
   const view = createMemo<ShelfView>(() => shelf({ plot: record.plot(), now: record.now() }));
   const [denominator, setDenominator] = createSignal<number>();
   const [refused, setRefused] = createSignal(false);
-  const groups = paged(() => view().bottles, GROUPS);
-  const emptied = paged(() => view().emptied, EMPTIED);
+  const groups = paged(() => view().bottles, GROUPS, byId);
+  const emptied = paged(() => view().emptied, EMPTIED, byId);
   const sizes = () => view().bottles.map(({ sizeL }) => sizeL);
   const scale = () => {
     const found = denominator();

@@ -178,6 +178,7 @@ export const canCard: CanCardWords = {
     'Die Kannenkarte steht hier, sobald ein Ansatz abgeseiht ist: mit Ansatz, Beet und der Menge für jede Kanne.',
   startLiquid: 'Zur Linie',
   jar: 'Ein Glas ohne Pflock',
+  showMore: (count: number) => `${count} weitere zeigen`,
   fromWhich: 'Aus welchem Ansatz?',
   bottles: 'Flaschen',
   drained: 'abgeseiht, nicht abgefüllt',

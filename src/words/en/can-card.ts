@@ -100,6 +100,7 @@ export const canCard = {
   noLiquid: 'The can card stands here once a batch was strained: it names the feed, the bed and the dose of every can.',
   startLiquid: 'To the line',
   jar: 'A jar without a peg',
+  showMore: (count: number) => `Show ${count} more`,
   fromWhich: 'From which batch?',
   bottles: 'bottles',
   drained: 'drained, not bottled',

@@ -20,6 +20,7 @@ export const print = {
   tagsNote: '62 by 40 mm, one to a label. The number is drawn in outline, to be filled in with pencil or marker.',
   canNote: 'A6, for the shed wall.',
   shedNote: 'A4, for the shed door: what stands here now, and lines for pencil.',
+  onlyShown: (shown: number, all: number) => `${shown} of ${all} are shown here. Only those are printed.`,
   noTags: 'A tag for each bottle and each standing peg will be here.',
   noTagsAct: 'Fill a peg',
   noCans: 'The plot’s cans with their doses will stand here.',
