@@ -23,8 +23,7 @@ describe('the safety values', () => {
     expect(tried(new Map())).toEqual([]);
   });
 
-  it.each(values)('$name: moved, it is noticed under that name', async (value) => {
-    const { name } = value;
+  it.each(values.map((value) => [value.name, value] as const))('%s: moved, it is noticed', async (name, value) => {
     for (const to of await movesOf(value))
       expect(tried(new Map([[keyOf(value), to]]), [name]), `at ${to}`).toEqual([name]);
   });
