@@ -5,6 +5,7 @@ import { bottleValues } from './bottle.ts';
 import { canValues, cropSaltValues } from './can.ts';
 import { careValues } from './care.ts';
 import { eatingValues } from './eating.ts';
+import { fillValues } from './fill.ts';
 import { gasValues } from './gas.ts';
 import { heapValues, sanitationValues } from './heap.ts';
 import { lineValues } from './lines.ts';
@@ -15,6 +16,7 @@ import type { Value } from './value.ts';
 /** The values by the file they are held in. */
 export const valueFiles: readonly { readonly file: string; readonly values: readonly Value[] }[] = [
   { file: 'test/values/beans.ts', values: beanValues },
+  { file: 'test/values/fill.ts', values: fillValues },
   { file: 'test/values/souring.ts', values: souringValues },
   { file: 'test/values/lines.ts', values: lineValues },
   { file: 'test/values/gas.ts', values: gasValues },
