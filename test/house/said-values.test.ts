@@ -10,6 +10,7 @@ import {
   CONTROL_DEFORMED_FRACTION,
   CONTROL_GERMINATED_FRACTION,
 } from '#engine/scraps/bioassay.ts';
+import { judgeBatch } from '#engine/souring/judge.ts';
 import { COLDEST_HOLD_C, HELD_PH, READY_APART_DAYS, READY_PH } from '#engine/souring/lines.ts';
 import { LOST_PH, PAD_PH } from '#engine/souring/trend.ts';
 import { canCard as canCardDe } from '#words/de/can-card.ts';
@@ -55,6 +56,17 @@ describe('what may be done in place of a spray from manure', () => {
   });
 });
 
+/** Days to the next look at a batch that is in doubt. */
+function settledInDays(): number {
+  const looks = [
+    { day: 2, ph: 4.5, by: 'meter' },
+    { day: 2, smell: 'egg' },
+  ] as const;
+  const { state, nextLookDay = Number.NaN } = judgeBatch({ looks, temperatureC: 20, today: 2 });
+  if (state !== 'doubtful') throw new Error(`a foul word makes it ${state}`);
+  return nextLookDay - 2;
+}
+
 describe('the English sentences', () => {
   const texts = codeUnder('src/words/en').map(({ text }) => text);
   const spelled = (pattern: RegExp) =>
@@ -85,6 +97,7 @@ describe('the English sentences', () => {
       GERMINATION.controlGerminatedPercent / 10,
       1,
     ],
+    ['hours in which a doubt is to be settled', /(?:within|again in) (\d+) hours/gi, 24 * settledInDays(), 8],
   ])('spell the %s as it counts, wherever they do', (_, pattern, expected, atLeast) => {
     const found = spelled(pattern);
     expect(found.length).toBeGreaterThanOrEqual(atLeast);
