@@ -112,8 +112,8 @@ test('on every sheet all stops stand open, of the rest at most two, and nothing 
   let seen = 0;
   for (const sheet of sheets) {
     await page.goto(sheet ?? '/');
-    await page.getByRole('main').waitFor();
-    await page.waitForTimeout(120);
+    await page.locator('h1').first().waitFor();
+    await page.waitForLoadState('networkidle');
     const said = await page.evaluate(() =>
       [...document.querySelectorAll('.level-mark')].map((mark) => ({
         open: mark.closest('details:not([open])') === null,
