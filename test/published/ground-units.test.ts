@@ -46,7 +46,10 @@ describe('a label of 10-10-10', () => {
   });
 
   it('at 25 to 35 lb on 1,000 square feet is 12 to 17 g of nitrogen a square metre', () => {
-    const gPerM2 = (lb: number) => (lb * 453.59237 * 0.1) / (1000 * FT2_M2);
+    const gPerM2 = (lb: number) => {
+      const of = { name: 'label', day: 0, nPercent: 10, p2o5Percent: 10, k2oPercent: 10, release: 'at-once' } as const;
+      return (productSupply({ ...of, massKg: lb * 0.45359237 }).totalG.n?.likely ?? 0) / (1000 * FT2_M2);
+    };
     expect(gPerM2(25)).toBeCloseTo(12.2, 1);
     expect(gPerM2(35)).toBeCloseTo(17.1, 1);
   });

@@ -3,7 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { cropOf } from '#engine/ground/crops.ts';
 import { bedNeed, nitrogenTargetGPerM2 } from '#engine/ground/need.ts';
-import { rows } from './rows.ts';
+import { phosphorusPercent, potassiumPercent } from '#engine/ground/oxides.ts';
+import { num, rows } from './rows.ts';
+
+/** Two tables of other kinds, soils and trims agree within a fifth; what does not says why, and is off by less than half. */
+const WITHIN = 0.2;
+const FAR = 0.5;
 
 const crop = (id: string) => {
   const found = cropOf(id);
@@ -12,11 +17,22 @@ const crop = (id: string) => {
 };
 
 describe('what a harvest carries away', () => {
-  it.each(rows('removal.csv'))('$case is within reach of the second table', (row) => {
+  /** Pounds of an element or its oxide in a harvest of so many US tons of 2,000 lb, g/kg. */
+  const printedGPerKg = (row: ReturnType<typeof rows>[number]) => {
+    const percent = { n: 100, p2o5: phosphorusPercent(100), k2o: potassiumPercent(100) }[row.printedAs as 'n'];
+    return (num(row, 'printedLb') / (num(row, 'usTons') * 2000)) * 10 * percent;
+  };
+
+  it.each(rows('removal.csv'))('$case: $printedLb lb in $usTons US tons $verdict', (row) => {
     const { nGPerKg, pGPerKg, kGPerKg } = crop(row.crop ?? '');
     const found = { n: nGPerKg, p: pGPerKg, k: kGPerKg }[row.element as 'n' | 'p' | 'k']?.likely ?? Number.NaN;
-    const apart = Math.abs(found / Number(row.expectedGPerKg) - 1);
-    expect(apart).toBeLessThanOrEqual(Number(row.tolerance));
+    const apart = Math.abs(found / printedGPerKg(row) - 1);
+    if (row.verdict === 'agrees') expect(apart).toBeLessThanOrEqual(WITHIN);
+    else {
+      expect(apart).toBeGreaterThan(WITHIN);
+      expect(row.why).not.toBe('');
+      expect(apart).toBeLessThan(FAR);
+    }
   });
 });
 

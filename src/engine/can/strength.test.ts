@@ -1,4 +1,4 @@
-// Limits that follow from the balance itself; the table of dilutions is test/published/dilution-ph.
+// Limits that follow from the balance itself; the table of dilutions is test/worked/dilution-ph.
 import { describe, expect, it } from 'vitest';
 import { addedEc, canEc, canPh, mixturePh } from './strength.ts';
 

@@ -53,7 +53,7 @@ export interface OneMixture {
  *   x·[L·aL(p) + A·aA(p) − N − B(p0 − p)] − (1 − x)·K·[f(p) − f(pw)] − (10^−p − 10^−p0) = 0
  *
  * @arithmetic electroneutrality, scraps/acid.ts
- * @checked published/dilution-ph.csv
+ * @checked worked/dilution-ph.csv
  */
 export function mixturePh(mixture: OneMixture): number {
   const liquor: ChargeBalance = {

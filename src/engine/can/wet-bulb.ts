@@ -25,7 +25,7 @@ const NOT_KNOWN: Range = point(Number.NaN);
  * @returns °C, with the error of the formula; never above the air's own temperature
  * @source stull-2011 equation 1
  * @deviates the published errors of -1 and +0.65 °C are taken as 1 °C either way; no frost, where cold and dry meet
- * @checked published/stull-2011.csv
+ * @checked worked/stull-2011.csv
  */
 export function wetBulb({ temperatureC, humidityPercent }: Air): Range {
   const { leastPercent, mostPercent, leastC, mostC } = FORMULA_REACH;

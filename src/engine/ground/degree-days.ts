@@ -31,7 +31,7 @@ export interface DegreeDays {
  * @range lowC no higher than highC, upperC above baseC
  * @returns °C·d, never below 0
  * @source mcmaster-wilhelm-1997 methods 1 and 2; met-eireann-degree-days cases I to IV; the sine is @memory
- * @checked published/degree-days.csv
+ * @checked worked/degree-days.csv
  */
 export function degreeDays({ lowC, highC, baseC, upperC, way }: DegreeDayAsk): DegreeDays {
   const most = upperC ?? Number.POSITIVE_INFINITY;

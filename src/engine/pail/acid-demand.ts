@@ -34,7 +34,7 @@ function partEq(part: Part, targetPh: number): Range {
  *
  * a is expected ammonia, mol per kg dry matter: 0 unless the grower's analysis gives it.
  * @arithmetic charge balance with the linear buffer of acid.ts
- * @checked published/sugar-dose.csv
+ * @checked worked/sugar-dose.csv
  */
 export function acidDemand(recipe: Recipe): AcidDemand {
   const { plants, water, targetPh } = recipe;
@@ -58,7 +58,7 @@ export function acidDemand(recipe: Recipe): AcidDemand {
 /**
  * Protons that a mole of the mixed acid gives at this pH, x·aL + (1−x)·aA.
  * @arithmetic
- * @checked published/sugar-dose.csv
+ * @checked worked/sugar-dose.csv
  */
 export function protonsPerMol(ph: number, lacticShareFraction: number): number {
   const lactic = dissociatedFraction({ ph, pka: PKA.lactic });

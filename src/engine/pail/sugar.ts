@@ -67,7 +67,7 @@ function hexoseFor(totalEq: Range, perMol: number): Range {
  * added, S = (SF · H − own) / (1 − SF · c); at SF · c ≥ 1 no amount would do and the window is closed.
  * @source leibensperger-pitt-1988 minimum sugar table, for the safety factor of 2 (1.5-2.5)
  * @deviates solves the product's own buffer exactly where two rounds of iteration are common
- * @checked published/sugar-dose.csv
+ * @checked worked/sugar-dose.csv
  */
 export function sugarWindow(recipe: Recipe): SugarWindow {
   const { plants, water, sugar, targetPh } = recipe;

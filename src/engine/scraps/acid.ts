@@ -67,7 +67,7 @@ function surplusAt(liquid: ChargeBalance): (ph: number) => number {
  * pH at which the charges balance, by bisection on [2.2, 9] to 1e-6.
  * @range a liquid more acid than 2.2 or more alkaline than 9 answers that end
  * @arithmetic bisection of chargeSurplus
- * @checked published/charge-balance.csv
+ * @checked worked/charge-balance.csv
  */
 export function balancePh(liquid: ChargeBalance): number {
   let low = 2.2;

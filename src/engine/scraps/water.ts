@@ -162,7 +162,7 @@ const HARDLY_SOUR_PH = 6;
 /**
  * What a water asks for before it goes into pail or can.
  * @arithmetic doses and acid from the figures above
- * @checked published/water.csv
+ * @checked worked/water.csv
  */
 export function assessWater(asked: WaterAsked): WaterAnswer {
   const chlorine = chlorineOf(asked);

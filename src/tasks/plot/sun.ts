@@ -21,7 +21,7 @@ const RISEN_DEG = -0.8333;
  * Sunrise and sunset of a local date, in minutes of the local clock from its midnight: the sun's upper edge on a level
  * horizon, with 34' of refraction. On a date without one it is missing, and `all` says whether the sun is up all day.
  * @arithmetic search of astronomy-engine
- * @checked published/sunrise.csv
+ * @checked worked/sunrise.csv
  */
 export function sunOn(on: string, place: Place, minutesAhead: number): SunDay {
   const startMinute = momentOf(on).dateDay * MINUTES_A_DAY - minutesAhead;

@@ -41,7 +41,7 @@ export function onGrid(days: ArrayLike<number>, column: ArrayLike<number>, day: 
  * it go later, so the first days are counted high; for the air of a room that is the careful side.
  * @range whole days the course covers; a day only begun is left out
  * @arithmetic gas law
- * @checked published/gas-room.csv
+ * @checked worked/gas-room.csv
  */
 export function gasByDay(batch: {
   readonly curve: GasCurve;

@@ -38,7 +38,7 @@ export interface Closed extends Filled {
  * @range gas room 0 and up; liquid more than 0
  * @returns atm above the air outside
  * @source sander-2015 solubility of CO2
- * @checked published/pressure.csv
+ * @checked worked/pressure.csv
  */
 export function pressureAtm(closed: Closed): number {
   return co2Mol(closed) / heldMolPerAtm('co2', closed);
@@ -58,7 +58,7 @@ export function atmOfBar(bar: number): number {
  * Push of that pressure on a round lid, as a weight: P · π d²/4 / g.
  * @returns kgf, the weight of so many kilograms
  * @arithmetic
- * @checked published/pressure.csv
+ * @checked worked/pressure.csv
  */
 export function forceKgf(lid: { readonly pressureAtm: number; readonly lidDiameterM: number }): number {
   const areaM2 = (Math.PI * lid.lidDiameterM ** 2) / 4;

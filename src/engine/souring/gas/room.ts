@@ -34,7 +34,7 @@ export interface GasInRoom {
  * @range made for a rise of a few per cent; time Infinity for where it settles
  * @returns ppm above the air outside, at most 1,000,000
  * @arithmetic mass balance of a mixed room
- * @checked published/gas-room.csv
+ * @checked worked/gas-room.csv
  */
 export function risePpm(room: GasInRoom, timeH: number): number {
   const perHPpm = (gasM3PerH(room) * PPM) / room.roomM3;
@@ -64,7 +64,7 @@ export function mostPpm(room: GasInRoom & { readonly totalGasL: number }): numbe
  * Rise from gas let go into a room all at once, or with the room shut.
  * @returns ppm above the air before
  * @arithmetic volume of gas over volume of room
- * @checked published/gas-room.csv
+ * @checked worked/gas-room.csv
  */
 export function shutRisePpm(room: { readonly gasL: number; readonly roomM3: number }): number {
   return Math.min(PPM, ((room.gasL / L_PER_M3) * PPM) / room.roomM3);

@@ -42,7 +42,7 @@ function dissolvedGPerL({ dissolvedCo2GPerL, closedAtC }: Sealed): number {
  * @range gas room more than 0
  * @returns atm above the air outside; below 0 when it cools
  * @source sander-2015 carbon dioxide; sander-2023 nitrogen
- * @checked published/pressure.csv
+ * @checked worked/pressure.csv
  */
 export function sealedAtm(
   vessel: Sealed,

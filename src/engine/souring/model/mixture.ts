@@ -55,7 +55,7 @@ export const STARTER_CELLS_G_PER_L = 0.03;
  *
  * @range at least one part or some water; a batch without plants has no buffer of its own and starts at the water's pH
  * @arithmetic
- * @checked published/sugar-dose.csv through the same terms
+ * @checked worked/sugar-dose.csv through the same terms
  */
 export function mixtureOf({ plants, water, sugar, starterL = 0, saltKg = 0, chop }: Filling): Mixture {
   const litres = liquidL(plants, water.volumeL) + starterL;

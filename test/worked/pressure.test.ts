@@ -1,15 +1,10 @@
 // Henry's law and the pressure of closed vessels, against published constants and hand arithmetic from them.
 
-import { readFileSync } from 'node:fs';
-import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { atmOfBar, barOfAtm, co2Mol, forceKgf, type GasRoute, pressureAtm } from '#engine/souring/gas/pressure.ts';
 import { sealedAtm } from '#engine/souring/gas/sealed.ts';
 import { CO2_MOLAR_MASS_G, henryMolPerLAtm } from '#engine/souring/gas/solubility.ts';
-
-type Row = Readonly<Record<string, string>>;
-const rows = (name: string): Row[] => parse(readFileSync(new URL(name, import.meta.url), 'utf8'), { columns: true });
-const num = (row: Row, column: string) => Number(row[column]);
+import { num, rows } from '../published/rows.ts';
 
 describe('solubility of CO2', () => {
   it.each(rows('henry.csv').map((row) => [row.case, row] as const))('%s', (_name, row) => {

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { wetBulb } from '#engine/can/wet-bulb.ts';
-import { num, rows } from './rows.ts';
+import { num, rows } from '../published/rows.ts';
 
 describe('the wet bulb', () => {
   for (const row of rows('stull-2011.csv')) {

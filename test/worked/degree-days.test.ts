@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type DegreeDayWay, degreeDays } from '#engine/ground/degree-days.ts';
-import { rows } from './rows.ts';
+import { rows } from '../published/rows.ts';
 
 describe('degree days of a day', () => {
   it.each(rows('degree-days.csv'))('$case', (row) => {

@@ -1,7 +1,7 @@
 // A liquor of pH 3.9 thinned with two tap waters, against a table solved by a separate program.
 import { describe, expect, it } from 'vitest';
 import { mixturePh } from '#engine/can/strength.ts';
-import { num, rows } from './rows.ts';
+import { num, rows } from '../published/rows.ts';
 
 describe('pH of a can thinned with tap water', () => {
   it.each(rows('dilution-ph.csv').map((row) => [row.case, row.expectedPh, row] as const))('%s is %s', (_, __, row) => {

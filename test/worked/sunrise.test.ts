@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { momentOf } from '#journal/moment.ts';
 import { sunOfDates, sunOn } from '#tasks/plot/sun.ts';
-import { num, rows } from './rows.ts';
+import { num, rows } from '../published/rows.ts';
 
 const minutes = (clock = '') => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
 

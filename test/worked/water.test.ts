@@ -9,7 +9,7 @@ import {
   type WaterAnswer,
   type WaterAsked,
 } from '#engine/scraps/water.ts';
-import { num, rows } from './rows.ts';
+import { num, rows } from '../published/rows.ts';
 
 describe('chlorine doses and acid', () => {
   for (const row of rows('water.csv')) {

@@ -1,0 +1,48 @@
+// Two shelves of expected numbers, kept apart: what was seen in a publication, and what we worked out or recall.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import { root } from './code.ts';
+
+type Row = Readonly<Record<string, string>>;
+
+/** Every row of the tables of a folder that bear marks, with its table. */
+function marked(folder: string): readonly { readonly at: string; readonly mark: string }[] {
+  const tables = readdirSync(path.join(root, folder)).filter((name) => name.endsWith('.csv'));
+  return tables.flatMap((table) => {
+    const rows: Row[] = parse(readFileSync(path.join(root, folder, table), 'utf8'), { columns: true });
+    return rows.flatMap(({ case: name = '', mark }) => (mark === undefined ? [] : [{ at: `${table}: ${name}`, mark }]));
+  });
+}
+
+describe('the shelves of expected numbers', () => {
+  it('hold in test/published what was seen in a publication, and nothing else', () => {
+    const rows = marked('test/published');
+    expect(rows.length).toBeGreaterThan(100);
+    expect(rows.filter(({ mark }) => mark !== 'seen')).toEqual([]);
+  });
+
+  it('hold in test/worked what was worked out or is recalled, and nothing that was seen', () => {
+    const rows = marked('test/worked');
+    expect(rows.length).toBeGreaterThan(60);
+    expect(rows.filter(({ mark }) => mark !== 'derived' && mark !== 'memory')).toEqual([]);
+  });
+
+  it('stand where a docstring says that its function was checked', () => {
+    const tags = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .flatMap((name) => {
+        const text = readFileSync(path.join(root, 'src', name), 'utf8');
+        return [...text.matchAll(/@checked ([^@\n*]+)/g)].flatMap(([, list = '']) =>
+          [...list.matchAll(/(?:published|worked)\/[\w.-]+/g)].map(([file]) => file),
+        );
+      });
+    expect(tags.length).toBeGreaterThan(20);
+    const there = new Set(
+      ['published', 'worked'].flatMap((at) => readdirSync(path.join(root, 'test', at)).map((name) => `${at}/${name}`)),
+    );
+    expect(tags.filter((file) => !there.has(file))).toEqual([]);
+  });
+});
