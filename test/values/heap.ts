@@ -123,7 +123,7 @@ export const sanitationValues: readonly Value[] = [
       [40.1, false],
     ),
   },
-  ...federal('cfr-21', '21 CFR 112.54', { source: 'cfr-21-112', locator: '112.54(b)' }),
+  ...federal('cfr-21', '21 CFR 112.54', { source: 'cfr-21-112-54', locator: '112.54(b)' }),
   ...federal('cfr-40', '40 CFR 503', SLUDGE),
   {
     name: 'least heat of the weaker class of 40 CFR 503',

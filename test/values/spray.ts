@@ -9,6 +9,7 @@ import { answers, speaks, type Value } from './value.ts';
 
 const caution = { source: 'our-caution' } as const;
 const manual = (locator: string) => ({ source: 'grdc-spray-manual-2025', locator }) as const;
+const recalled = { source: 'grdc-spray-manual-drying', locator: 'module 10' } as const;
 
 /** A still-cool dry morning with a steady wind. */
 const good: SprayHour = {
@@ -21,7 +22,7 @@ const good: SprayHour = {
 const hour = (change: SprayHour) => sprayWindow({ ...good, ...change }).reasons.join();
 const wind = (kmPerH: number) => hour({ windMPerS: kmPerH / 3.6 });
 
-/** The humidity at which air of 20 °C stands so far above its wet bulb; that formula is held by published/stull-2011. */
+/** The humidity at which air of 20 °C stands so far above its wet bulb; that formula is held by worked/stull-2011. */
 function humidityAt(deltaTC: number): number {
   let [low, high] = [5, 99];
   for (let i = 0; i < 60; i++) {
@@ -40,7 +41,7 @@ export const sprayValues: readonly Value[] = [
     name: 'least wind for a spray',
     at: 'data/spray.csv wind.leastKmPerH',
     stated: '3 km/h',
-    ...manual('10.3'),
+    ...recalled,
     step: 0.2,
     holds: answers(wind, [2.9, 'still-air'], [3, ''], [3.1, '']),
   },
@@ -48,14 +49,14 @@ export const sprayValues: readonly Value[] = [
     name: 'most wind for a spray',
     at: 'data/spray.csv wind.mostKmPerH',
     stated: '15 km/h',
-    ...manual('10.3'),
+    ...recalled,
     holds: answers(wind, [14.9, ''], [15, ''], [15.1, 'windy']),
   },
   {
     name: 'hours after sunrise in which an air layer is to be expected',
     at: 'data/spray.csv inversion.afterSunriseH',
     stated: '1.5 hours',
-    ...manual('10.8'),
+    ...manual('10.8: about one hour; half an hour more is our caution'),
     holds: answers((sinceSunriseH: number) => hour({ sinceSunriseH }), [1.49, 'inversion'], [1.5, ''], [1.51, '']),
   },
   {
@@ -118,7 +119,7 @@ export const sprayValues: readonly Value[] = [
     name: 'delta-T below which a spray dries too slowly',
     at: 'data/spray.csv delta-t.leastC',
     stated: '2 °C',
-    ...manual('10.3'),
+    ...recalled,
     step: 0.1,
     holds: answers(drying, [1.99, 'dries-too-slowly'], [2.01, '']),
   },
@@ -126,7 +127,7 @@ export const sprayValues: readonly Value[] = [
     name: 'delta-T from which a spray is near its limit',
     at: 'data/spray.csv delta-t.mostC',
     stated: '8 °C',
-    ...manual('10.3'),
+    ...recalled,
     step: 0.1,
     holds: answers(nearLimit, [7.99, false], [8.01, true]),
   },
@@ -134,7 +135,7 @@ export const sprayValues: readonly Value[] = [
     name: 'delta-T above which a spray dries too fast',
     at: 'data/spray.csv delta-t.cautionMostC',
     stated: '10 °C',
-    ...manual('10.3'),
+    ...recalled,
     step: 0.1,
     holds: answers(drying, [9.99, ''], [10.01, 'dries-too-fast']),
   },

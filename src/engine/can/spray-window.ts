@@ -60,7 +60,7 @@ const at = (id: string, quantity: string) => sprayFigure(id, quantity).likely;
 
 /**
  * Limits of spraying, each with its source in data/spray.csv.
- * @source grdc-spray-manual-2025 10.3 and 10.8
+ * @source grdc-spray-manual-2025 10.8; wind and delta-T of grdc-spray-manual-drying
  */
 export const SPRAY_LIMITS = {
   leastWindKmPerH: at('wind', 'leastKmPerH'),
@@ -89,7 +89,7 @@ export function windKmPerHOf(windMPerS: number): number {
  * May a leaf be sprayed in this hour? Open: wind 3 to 15 km/h, no inversion to be expected, over 0 and under 25 °C, dry for 6 h
  * and, where the humidity is told, delta-T 2 to 10 °C. Closed: one of them is known not to hold. Unknown: none is, but
  * one was not told. Without a wind the air as seen stands in (Beaufort); without a temperature the cool of the morning.
- * @source grdc-spray-manual-2025 10.3 and 10.8
+ * @source grdc-spray-manual-2025 10.8; wind and delta-T of grdc-spray-manual-drying
  */
 export function sprayWindow(hour: SprayHour): SprayWindow {
   const parts = [wind(hour), sun(hour), warmth(hour), rain(hour), drying(hour)];

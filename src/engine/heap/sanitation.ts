@@ -52,7 +52,7 @@ const figure = (id: string, quantity: string) => heapFigure(id, quantity).likely
 /**
  * Every rule held against the log, counted from the last feeding.
  * @source cfr-7-205-203 (c)(2)
- * @source cfr-21-112 112.54(b)
+ * @source cfr-21-112-54 112.54(b)
  * @source cfr-40-503 appendix B
  * @source nosb-2006 page 6
  */

@@ -44,8 +44,8 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
     'windy',
     {
       id: 'spray-windy',
-      source: 'grdc-spray-manual-2025',
-      locator: '10.3',
+      source: 'grdc-spray-manual-drying',
+      locator: 'module 10',
       looksAt: 'the wind as told or as the air was seen, against the most for a spray',
     },
     (hour) => ({ ...windOf(hour), limitKmPerH: SPRAY_LIMITS.mostWindKmPerH }),
@@ -54,8 +54,8 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
     'still-air',
     {
       id: 'spray-still-air',
-      source: 'grdc-spray-manual-2025',
-      locator: '10.3',
+      source: 'grdc-spray-manual-drying',
+      locator: 'module 10',
       looksAt: 'the wind as told or as the air was seen, against the least for a spray',
     },
     (hour) => ({ ...windOf(hour), limitKmPerH: SPRAY_LIMITS.leastWindKmPerH }),
@@ -98,8 +98,8 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
     'dries-too-slowly',
     {
       id: 'spray-dries-too-slowly',
-      source: 'grdc-spray-manual-2025',
-      locator: '10.3',
+      source: 'grdc-spray-manual-drying',
+      locator: 'module 10',
       looksAt: 'delta-T from temperature and humidity: too small',
     },
     dryingOf,
@@ -108,8 +108,8 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
     'dries-too-fast',
     {
       id: 'spray-dries-too-fast',
-      source: 'grdc-spray-manual-2025',
-      locator: '10.3',
+      source: 'grdc-spray-manual-drying',
+      locator: 'module 10',
       looksAt: 'delta-T from temperature and humidity: too large',
     },
     dryingOf,
@@ -130,8 +130,8 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
   {
     id: 'spray-drying-near-limit',
     level: 'caution',
-    source: 'grdc-spray-manual-2025',
-    locator: '10.3',
+    source: 'grdc-spray-manual-drying',
+    locator: 'module 10',
     looksAt: 'delta-T near its limits, with the error of its formula',
     speaksFor: 'general',
     when: ({ hour }) => {
