@@ -61,6 +61,8 @@ describe('the can card for the wall', () => {
     const card = canWallCard({ plot, now, tag: 'Fork' });
     // V / 41: 7000 / 41 = 170.7; 9092.18 / 41 = 221.8; 10 000 / 41 = 243.9
     expect(card.cans.map(({ concentrateMl }) => Math.round(concentrateMl))).toEqual([171, 222, 244]);
+    // All within a jug of 1 L: the mark stands at the dose itself.
+    for (const { fills, concentrateMl } of card.cans) expect(fills).toEqual({ full: 0, restMl: concentrateMl });
     expect(card.liquid).toMatchObject({ peg: 14, held: true });
   });
   it('gives no dose before anything is ready', () => {

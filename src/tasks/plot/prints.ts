@@ -14,7 +14,7 @@ import { onDay } from './dates.ts';
 import { type Liquid, liquidsOf, usualLiquid } from './liquid.ts';
 import { type PegView, standingPegs } from './peg.ts';
 import { type PickBed, pickList } from './pick.ts';
-import { cansOf, keyholderOf, toolsOf } from './pour.ts';
+import { cansOf, fillsFor, keyholderOf, toolsOf } from './pour.ts';
 import { inWalkingOrder } from './round.ts';
 import { type ShelfBottle, shelf, VENT_EVERY_DAYS } from './shelf.ts';
 import { strengthFor } from './strength.ts';
@@ -135,6 +135,8 @@ export interface CardCan {
   readonly typed: string | undefined;
   readonly volumeL: number;
   readonly concentrateMl: number;
+  /** Full jugs of it, and what goes to the mark after them. */
+  readonly fills: ReturnType<typeof fillsFor>;
 }
 
 /** The card for the shed wall: the liquid that is in use, and what each can takes of it. */
@@ -155,15 +157,18 @@ export function canWallCard({ plot: of, now, tag }: PrintAsk): CanWallCard {
   const usable = liquid?.state === 'ready' ? liquid : undefined;
   const ratio = usable && strengthFor({ kind: 'matched' }, usable.plantsGPerL)?.ratio;
   const { spoon } = keyholderOf(plot, tag ?? '');
+  const { jugMl } = toolsOf(plot);
   const cans = cansOf(plot).flatMap(({ id, name, typed, volumeL }) => {
     if (volumeL === undefined || ratio === undefined) return [];
     const { dose } = pour({ strength: { kind: 'ratio', ratio }, canL: volumeL, way: 'soil', spoon: spoon ?? null });
-    return dose === undefined ? [] : [{ id, name, typed, volumeL, concentrateMl: dose.perCan.concentrateMl }];
+    if (dose === undefined) return [];
+    const { concentrateMl } = dose.perCan;
+    return [{ id, name, typed, volumeL, concentrateMl, fills: fillsFor({ volumeMl: concentrateMl, toolMl: jugMl }) }];
   });
   return {
     liquid: usable && { peg: usable.peg, batch: usable.batch, held: usable.held },
     ratio,
-    jugMl: toolsOf(plot).jugMl,
+    jugMl,
     cans: cans.slice(-MOST_CANS),
     rawBeds: rawBedsOf(plot),
   };

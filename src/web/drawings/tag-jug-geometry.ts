@@ -10,6 +10,7 @@ const STEP_ML = 50;
 const NAME_HIGH_MM = 6.5;
 
 export interface TagDose {
+  /** What goes to the mark, at most the jug; full jugs before it are told in words. */
   readonly volumeMl: number;
   readonly text: string;
 }
@@ -24,7 +25,7 @@ export interface TagJugOnPaper {
 
 /** The jug with its own marks and the doses of all cans. */
 export function tagJugOnPaper(jug: { readonly jugMl: number; readonly doses: readonly TagDose[] }): TagJugOnPaper {
-  const most = Math.max(...jug.doses.map(({ volumeMl }) => volumeMl % jug.jugMl), STEP_ML);
+  const most = Math.max(...jug.doses.map(({ volumeMl }) => volumeMl), STEP_ML);
   const topMl = Math.min(jug.jugMl, Math.ceil(most / STEP_ML + 1) * STEP_ML);
   const floorMm = HIGH_MM - UNDER_FLOOR_MM;
   const at = (volumeMl: number) => floorMm - (volumeMl / topMl) * (floorMm - OVER_TOP_MM);
@@ -32,7 +33,7 @@ export function tagJugOnPaper(jug: { readonly jugMl: number; readonly doses: rea
   const doses = [...jug.doses]
     .sort((a, b) => a.volumeMl - b.volumeMl)
     .map((dose) => {
-      const atMm = at(dose.volumeMl % jug.jugMl || dose.volumeMl);
+      const atMm = at(dose.volumeMl);
       lastMm = Math.min(atMm, lastMm - NAME_HIGH_MM);
       return { ...dose, atMm, nameMm: lastMm };
     });

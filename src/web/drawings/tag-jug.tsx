@@ -6,11 +6,7 @@ import { type TagDose, tagJugOnPaper } from './tag-jug-geometry.ts';
 
 const WIDE_MM = 27;
 
-export function TagJug(props: {
-  readonly jugMl: number;
-  readonly doses: readonly TagDose[];
-  readonly label: string;
-}) {
+export function TagJug(props: { readonly jugMl: number; readonly doses: readonly TagDose[]; readonly label: string }) {
   const paper = () => tagJugOnPaper(props);
   const wall = () => {
     const { floorMm } = paper();

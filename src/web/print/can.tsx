@@ -24,10 +24,7 @@ export function CanPrint() {
         </header>
         <TagJug
           jugMl={card().jugMl}
-          doses={card().cans.map(({ name, concentrateMl }) => ({
-            volumeMl: concentrateMl,
-            text: canCard.mark(name, concentrateMl),
-          }))}
+          doses={card().cans.map(({ name, fills }) => ({ volumeMl: fills.restMl, text: canCard.mark(name, fills) }))}
           label={canCard.jug(card().jugMl)}
         />
         <p class="jug-scale">{canCard.jugScale}</p>

@@ -5,7 +5,7 @@ import { formatIn } from '#engine/quantity/format.ts';
 import type { Ratio } from '#engine/quantity/ratio.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { material } from '#engine/tables/index.ts';
-import { figure, withUnit } from '../figures.ts';
+import { counted, figure, withUnit } from '../figures.ts';
 import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
 
@@ -98,7 +98,7 @@ function withYear(on: string): string {
   return `${brief(on)}${NBSP}${on.slice(0, 4)}`;
 }
 
-/** Letters of a can's name that stand beside the jug; the table has all of it. */
+/** Letters that stand beside the jug for a can's name and the jugs before its mark; the table has all of the name. */
 const MOST_LETTERS_OF_NAME = 13;
 
 /** The card of the plot's cans. */
@@ -110,8 +110,13 @@ export const canCard = {
   thenFill: 'then fill to',
   dose: (volumeMl: number) => withUnit(volumeMl, 'mL', 0),
   litres: (volumeL: number, typed: string | undefined) => typed ?? formatIn(volumeL, 'L').text,
-  mark: (name: string, volumeMl: number) =>
-    `${name.length > MOST_LETTERS_OF_NAME ? `${name.slice(0, MOST_LETTERS_OF_NAME - 1)}…` : name}: ${withUnit(volumeMl, 'mL', 0)}`,
+  /** What goes to the mark; full jugs before it are said too: "10 L…: 1 jug + 238 mL". */
+  mark: (name: string, fills: { readonly full: number; readonly restMl: number }) => {
+    const before = fills.full > 0 ? `${counted(fills.full, 'jug')} + ` : '';
+    const letters = MOST_LETTERS_OF_NAME - before.length;
+    const short = name.length > letters ? `${name.slice(0, letters - 1)}…` : name;
+    return `${short}: ${before}${withUnit(fills.restMl, 'mL', 0)}`;
+  },
   jug: (jugMl: number) => `Jug of ${withUnit(jugMl, 'mL', 0)} with the mark for each can`,
   jugScale: 'jug not at full size: read its own marks',
   soil: 'On moist soil, not on leaves. Use it today; tip the rest on soil.',
