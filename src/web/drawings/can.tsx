@@ -2,6 +2,7 @@
 // in full outline, the next ones dashed. A part-can is filled to its share.
 
 import { Show } from 'solid-js';
+import { canLevel } from './can-geometry.ts';
 
 const BODY = { x: 16, y: 33, width: 77, height: 87 } as const;
 
@@ -14,7 +15,7 @@ export function CanDrawing(props: {
     if (props.state === 'now') return props.fillFraction;
     return props.state === 'half' ? props.fillFraction / 2 : 0;
   };
-  const levelY = () => BODY.y + BODY.height * (1 - 0.93 * filled());
+  const levelY = () => BODY.y + BODY.height * (1 - canLevel(filled()));
   const waiting = () => props.state === 'next';
   return (
     <svg class="drawing can" width="150" height="124" viewBox="0 0 150 124" aria-hidden="true">

@@ -2,6 +2,7 @@
 // listens; the drawing itself decides nothing.
 
 import { For, type JSX, Show } from 'solid-js';
+import { canLayers } from './can-geometry.ts';
 import { fillOf } from './hatches.tsx';
 import { Heap } from './heap.tsx';
 import type { StripAt } from './line-geometry.ts';
@@ -278,23 +279,23 @@ function CanBody(props: { readonly body: Box; readonly concentrateFraction: numb
     points
       .map(([right, up], i) => `${i === 0 ? 'M' : 'L'}${b().x + right * b().width} ${b().y - up * b().height}`)
       .join('');
-  const water = () => 0.94 - props.concentrateFraction;
+  const layers = () => canLayers(props.concentrateFraction);
   return (
     <>
       <rect
         class="bare"
         x={b().x}
-        y={b().y - b().height * 0.94}
+        y={b().y - b().height * (layers().concentrate + layers().water)}
         width={b().width}
-        height={b().height * water()}
+        height={b().height * layers().water}
         fill={fillOf('water')}
       />
       <rect
         class="layer"
         x={b().x}
-        y={b().y - b().height * props.concentrateFraction}
+        y={b().y - b().height * layers().concentrate}
         width={b().width}
-        height={b().height * props.concentrateFraction}
+        height={b().height * layers().concentrate}
         fill="url(#l-feed)"
       />
       <rect class="outline" x={b().x} y={b().y - b().height} width={b().width} height={b().height} />
