@@ -6,7 +6,17 @@ import { vesselShape } from '#engine/pail/shape.ts';
 import { fillOf } from './hatches.tsx';
 import { spread, twoLines } from './spread.ts';
 import type { VesselPicture } from './vessel-drawing.tsx';
-import { halfWidth, levelY, rimY, type Stand, slicePath, spillPath, standing, wallPath } from './vessel-geometry.ts';
+import {
+  halfWidth,
+  layersUpTo,
+  levelY,
+  rimY,
+  type Stand,
+  slicePath,
+  spillPath,
+  standing,
+  wallPath,
+} from './vessel-geometry.ts';
 
 export interface TwoVesselsPicture {
   readonly before: VesselPicture;
@@ -189,13 +199,8 @@ function paint({ hatch, fromY, toY }: Slice): string {
 
 /** One vessel: each layer up to the fill line; what stands above it is drawn once, as too much. */
 function sideOf(picture: VesselPicture, stand: Stand) {
-  const usableY = levelY(stand, picture.usableL);
-  let litres = 0;
-  const slices: Slice[] = picture.layers.map(({ name, hatch, litres: of }) => {
-    const fromY = levelY(stand, litres);
-    litres += of;
-    return { name, hatch, fromY: Math.max(fromY, usableY), toY: Math.max(levelY(stand, litres), usableY) };
-  });
+  const slices: readonly Slice[] = layersUpTo(stand, { layers: picture.layers, mostL: picture.usableL });
+  const litres = picture.layers.reduce((sum, layer) => sum + layer.litres, 0);
   const settledY = Math.max(levelY(stand, litres), rimY(stand) - MOST_ABOVE);
   return {
     picture,

@@ -6,7 +6,7 @@ import { type ShapeKind, vesselShape } from '#engine/pail/shape.ts';
 import { Leader, UprightDimension } from './dimension.tsx';
 import { fillOf } from './hatches.tsx';
 import { spread, twoLines } from './spread.ts';
-import { halfWidth, levelY, rimY, slicePath, spillPath, standing, wallPath } from './vessel-geometry.ts';
+import { halfWidth, layersUpTo, levelY, rimY, slicePath, spillPath, standing, wallPath } from './vessel-geometry.ts';
 
 /** One thing in the vessel, in the order it is drawn from the floor up. */
 export interface DrawnLayer {
@@ -76,17 +76,12 @@ export function VesselDrawing(props: {
   const settledY = () => Math.max(heapedY(), rimY(stand()) - MOST_ABOVE);
   const topY = () => Math.max(rimY(stand()), settledY());
   const runsOver = () => props.picture.overL > 0 && (props.picture.liftHighL ?? 0) > props.picture.vesselL;
-  /** Each layer up to the fill line; what stands above it is drawn once, as too much. */
-  const slices = createMemo(() => {
-    let litres = 0;
-    return props.picture.layers.map((layer) => {
-      const fromY = levelY(stand(), litres);
-      const middleL = litres + layer.litres / 2;
-      litres += layer.litres;
-      const toY = Math.max(levelY(stand(), litres), usableY());
-      return { ...layer, fromY, toY, seen: fromY - toY > 0.3, middleL };
-    });
-  });
+  const slices = createMemo(() =>
+    layersUpTo(stand(), { layers: props.picture.layers, mostL: props.picture.usableL }).map((slice) => ({
+      ...slice,
+      seen: slice.fromY - slice.toY > 0.3,
+    })),
+  );
   const names = createMemo(() => {
     const { letters, width } = sheet();
     const rim = rimY(stand());

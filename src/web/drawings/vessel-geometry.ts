@@ -45,6 +45,21 @@ export function rimY(stand: Stand): number {
   return stand.floorY - stand.shape.heightM * stand.pxPerM;
 }
 
+/** Where each layer stands, from the floor up, as far as a level: what stands above it is drawn once, as too much. */
+export function layersUpTo<Layer extends { readonly litres: number }>(
+  stand: Stand,
+  { layers, mostL }: { readonly layers: readonly Layer[]; readonly mostL: number },
+): readonly (Layer & { readonly fromY: number; readonly toY: number; readonly middleL: number })[] {
+  const mostY = levelY(stand, mostL);
+  let litres = 0;
+  return layers.map((layer) => {
+    const fromY = Math.max(mostY, levelY(stand, litres));
+    const middleL = litres + layer.litres / 2;
+    litres += layer.litres;
+    return { ...layer, fromY, toY: Math.max(mostY, levelY(stand, litres)), middleL };
+  });
+}
+
 /** Half the width inside the wall at a height on paper; a barrel's staves are a soft curve through its rings. */
 export function halfWidth(stand: Stand, y: number): number {
   const { shape } = stand;
