@@ -5,6 +5,7 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Nutrient } from '#engine/ground/need.ts';
 import type { CoverBedShown } from '#tasks/plot/cover.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
+import { gapStrip } from '../drawings/bar-geometry.ts';
 import { fillOf, Swatch } from '../drawings/hatches.tsx';
 import { measured } from '../parts/measured.ts';
 
@@ -23,7 +24,14 @@ const HEIGHT_PX = 26;
 export function CoverStrips(props: { readonly beds: readonly CoverBedShown[]; readonly nutrient: Nutrient }) {
   const [width, watch] = measured(340);
   const widest = createMemo(() => Math.max(0, ...props.beds.map((bed) => bed.missingG[props.nutrient] ?? 0)));
-  const px = (grams: number) => (widest() > 0 ? ((width() - 2) * grams) / widest() : 0);
+  const strip = (bed: CoverBedShown) =>
+    gapStrip(
+      {
+        missingG: bed.missingG[props.nutrient] ?? 0,
+        pieces: bed.pieces.map(({ kind, bringsG }) => ({ kind, grams: bringsG[props.nutrient] })),
+      },
+      { widestG: widest(), width: width() },
+    );
   const materials = createMemo(
     () => new Map(props.beds.flatMap(({ pieces }) => pieces.map(({ source, kind }) => [source, kind] as const))),
   );
@@ -49,14 +57,14 @@ export function CoverStrips(props: { readonly beds: readonly CoverBedShown[]; re
                 <span>{said()}</span>
                 <Show when={(missing() ?? 0) > 0.05}>
                   <svg class="drawing" width={width()} height={HEIGHT_PX + 2} role="img" aria-label={said()}>
-                    <rect class="cover-gap" x="1" y="1" width={px(missing() ?? 0)} height={HEIGHT_PX} />
-                    <For each={piecesOf(bed, props.nutrient)}>
-                      {(piece) => (
+                    <rect class="cover-gap" {...strip(bed).whole} y="1" height={HEIGHT_PX} />
+                    <For each={strip(bed).pieces}>
+                      {({ piece, x, width }) => (
                         <rect
                           class="hatched"
-                          x={1 + px(piece.fromG)}
+                          x={x}
                           y="1"
-                          width={px(piece.toG - piece.fromG)}
+                          width={width}
                           height={HEIGHT_PX}
                           fill={fillOf(hatchOf(piece.kind))}
                         />
@@ -71,15 +79,4 @@ export function CoverStrips(props: { readonly beds: readonly CoverBedShown[]; re
       </ul>
     </figure>
   );
-}
-
-/** The pieces one behind the other, up to the end of the strip. */
-function piecesOf(bed: CoverBedShown, nutrient: Nutrient) {
-  const most = bed.missingG[nutrient] ?? 0;
-  let at = 0;
-  return bed.pieces.flatMap(({ kind, bringsG }) => {
-    const fromG = at;
-    at = Math.min(most, at + Math.max(0, bringsG[nutrient]));
-    return at > fromG ? [{ kind, fromG, toG: at }] : [];
-  });
 }

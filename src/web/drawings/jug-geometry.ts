@@ -51,3 +51,22 @@ export function jugOnPaper(jug: {
   }
   return { floorY, topY: jug.topY, doseY: yOf(jug.doseMl), broken: shownMl < jug.jugMl, marks, fullSize };
 }
+
+/** What a syringe holds, and the marks it has. */
+const SYRINGE_ML = 20;
+const SYRINGE_MARKS_ML = [5, 10, 15, 20] as const;
+/** Room for the finger rest at the left and the plunger at the right. */
+const SYRINGE_LEFT = 26;
+const SYRINGE_RIGHT = 60;
+
+/** A syringe lying down: nothing at the left, its marks, and the plunger at the dose. More than it holds stands at its end. */
+export function syringeOnPaper(syringe: { readonly doseMl: number; readonly width: number }) {
+  const pxPerMl = (syringe.width - SYRINGE_LEFT - SYRINGE_RIGHT) / SYRINGE_ML;
+  const at = (volumeMl: number) => SYRINGE_LEFT + volumeMl * pxPerMl;
+  return {
+    emptyX: SYRINGE_LEFT,
+    fullX: at(SYRINGE_ML),
+    doseX: at(Math.min(SYRINGE_ML, syringe.doseMl)),
+    marks: SYRINGE_MARKS_ML.map((volumeMl) => ({ volumeMl, x: at(volumeMl) })),
+  };
+}

@@ -2,7 +2,7 @@
 // with the zigzag; a dimension in millimetres only where the screen was set and the jug measured.
 
 import { For, Show } from 'solid-js';
-import { jugOnPaper } from './jug-geometry.ts';
+import { jugOnPaper, syringeOnPaper } from './jug-geometry.ts';
 
 const LEFT = 30;
 const RIGHT = 196;
@@ -113,10 +113,7 @@ export function SyringeDrawing(props: {
   readonly figure: string;
   readonly label: string;
 }) {
-  const from = 26;
-  const perMl = () => (props.width - from - 60) / 20;
-  const at = (volumeMl: number) => from + volumeMl * perMl();
-  const within = () => Math.min(20, props.doseMl);
+  const paper = () => syringeOnPaper(props);
   return (
     <svg
       class="drawing jug"
@@ -128,27 +125,27 @@ export function SyringeDrawing(props: {
     >
       <path
         class="h"
-        d={feedLines({ x: from, y: 60, width: at(within()) - from, height: 44 })}
+        d={feedLines({ x: paper().emptyX, y: 60, width: paper().doseX - paper().emptyX, height: 44 })}
         stroke-dasharray="10 3 2 3"
       />
-      <rect class="outline" x={from} y="58" width={at(20) - from} height="46" />
-      <path class="outline" d={`M${from} 76H6M${from} 86H6M6 76V86`} />
+      <rect class="outline" x={paper().emptyX} y="58" width={paper().fullX - paper().emptyX} height="46" />
+      <path class="outline" d={`M${paper().emptyX} 76H6M${paper().emptyX} 86H6M6 76V86`} />
       <path
         class="outline"
-        d={`M${at(within())} 60V102M${at(within())} 81H${props.width - 8}M${props.width - 8} 62V100`}
+        d={`M${paper().doseX} 60V102M${paper().doseX} 81H${props.width - 8}M${props.width - 8} 62V100`}
       />
-      <For each={[5, 10, 15, 20]}>
-        {(mark) => (
+      <For each={paper().marks}>
+        {({ volumeMl, x }) => (
           <>
-            <path class="edge" d={`M${at(mark)} 104v12`} />
-            <text class="figure" x={at(mark)} y="138" text-anchor="middle">
-              {mark}
+            <path class="edge" d={`M${x} 104v12`} />
+            <text class="figure" x={x} y="138" text-anchor="middle">
+              {volumeMl}
             </text>
           </>
         )}
       </For>
-      <path class="mark-accent" d={`M${at(within())} 40V112`} />
-      <text class="dose-figure" x={Math.max(110, at(within()))} y="34" text-anchor="end">
+      <path class="mark-accent" d={`M${paper().doseX} 40V112`} />
+      <text class="dose-figure" x={Math.max(110, paper().doseX)} y="34" text-anchor="end">
         {props.figure}
       </text>
     </svg>

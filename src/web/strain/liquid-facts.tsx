@@ -3,6 +3,7 @@
 import { For, Show } from 'solid-js';
 import type { StrainingAnswer } from '#tasks/plot/straining.ts';
 import { conductivityLine, elementLine, partsTaken, strainSheet, useWords, warmthTaken } from '#words/en/straining.ts';
+import { underCeilingX } from '../drawings/bar-geometry.ts';
 import { fillOf } from '../drawings/hatches.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 
@@ -63,7 +64,7 @@ function ElementBar(props: {
   readonly ceilingGPerL: number | null;
   readonly width: number;
 }) {
-  const at = (gPerL: number) => 2 + ((props.width - 6) * gPerL) / (props.ceilingGPerL ?? 1);
+  const at = (gPerL: number) => underCeilingX(gPerL, { ceilingGPerL: props.ceilingGPerL ?? 1, width: props.width });
   return (
     <Show when={props.ceilingGPerL !== null && props.ceilingGPerL > 0 && props.band}>
       {(band) => (

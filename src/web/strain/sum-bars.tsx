@@ -3,6 +3,7 @@
 import { For } from 'solid-js';
 import type { SumPart } from '#tasks/plot/straining.ts';
 import { sumAlternative, sumName } from '#words/en/straining.ts';
+import { sumPieces } from '../drawings/bar-geometry.ts';
 import { fillOf } from '../drawings/hatches.tsx';
 
 const HATCH: Readonly<Record<SumPart['kind'], string>> = {
@@ -71,17 +72,8 @@ function Bar(props: {
   readonly width: number;
   readonly y: number;
 }) {
-  const pieces = () => {
-    const pxPerKg = (props.width - 4) / props.totalKg;
-    let x = 2;
-    return props.parts.map((part) => {
-      const from = x;
-      x += part.massKg * pxPerKg;
-      return { part, x: from, width: x - from };
-    });
-  };
   return (
-    <For each={pieces()}>
+    <For each={sumPieces(props.parts, props)}>
       {(piece) => (
         <rect
           class={isGap(piece.part) ? 'edge waiting' : 'hatched'}
