@@ -78,9 +78,25 @@ export function bottleFill(stand: BottleStand, litres: number): string {
   return `M${[...right, ...left].join('L')}Z`;
 }
 
-/** Level of so many litres, px from the top. */
-export function bottleLevelY({ shape, floorY, pxPerM }: BottleStand, litres: number): number {
-  return floorY - levelM(shape, litres) * pxPerM;
+/**
+ * What so many litres take of bottles in a row, each `wide` px: from the one opened last back through the full ones. In a
+ * bottle that holds less than its neighbours it is a share of what that one holds.
+ */
+export function takesSpan(
+  eachL: readonly number[],
+  row: { readonly takesL: number; readonly left: number; readonly wide: number },
+): { readonly left: number; readonly right: number } | undefined {
+  const last = eachL.findLastIndex((litres) => litres > 0);
+  if (last < 0 || !(row.takesL > 0)) return undefined;
+  let leftL = row.takesL;
+  let bottles = 0;
+  for (let i = last; i >= 0 && leftL > 0; i--) {
+    const litres = eachL[i] ?? 0;
+    bottles += Math.min(1, leftL / litres);
+    leftL -= litres;
+  }
+  const right = row.left + (last + 1) * row.wide;
+  return { left: right - bottles * row.wide, right };
 }
 
 function point(x: number, y: number): string {

@@ -1,7 +1,7 @@
 // Bottles in a row, drawn to one scale: liquid to its level, empty ones in dashes, a cap that tells how it is closed.
 
 import { createMemo, For, Show } from 'solid-js';
-import { bottleFill, bottlePath, bottleScale, bottleShape, bottleWidth } from './bottle-geometry.ts';
+import { bottleFill, bottlePath, bottleScale, bottleShape, bottleWidth, takesSpan } from './bottle-geometry.ts';
 import { fillOf } from './hatches.tsx';
 
 export interface BottleRowProps {
@@ -44,14 +44,11 @@ export function BottleRow(props: BottleRowProps) {
       },
     }));
   });
-  /** From the bottle opened last back through the full ones, where all stand in one row. */
+  /** Under the bottles, where all stand in one row. */
   const span = createMemo(() => {
-    const full = props.eachL[0] ?? 0;
     const { takes } = props;
-    if (takes === undefined || rows() > 1 || !(full > 0)) return undefined;
-    const totalL = props.eachL.reduce((sum, litres) => sum + litres, 0);
-    const right = 2 + Math.ceil(totalL / full - 1e-9) * wide();
-    return { left: Math.max(2, right - (Math.min(takes.litres, totalL) / full) * wide()), right, text: takes.text };
+    if (takes === undefined || rows() > 1) return undefined;
+    return takesSpan(props.eachL, { takesL: takes.litres, left: 2, wide: wide() });
   });
   /** In the right half of the paper the words end where the dimension ends, so that none is cut off. */
   const endsAtRight = () => (span()?.left ?? 0) > props.width / 2;
