@@ -6,7 +6,18 @@ import { type ShapeKind, vesselShape } from '#engine/pail/shape.ts';
 import { Leader, UprightDimension } from './dimension.tsx';
 import { fillOf } from './hatches.tsx';
 import { spread, twoLines } from './spread.ts';
-import { halfWidth, layersUpTo, levelY, rimY, slicePath, spillPath, standing, wallPath } from './vessel-geometry.ts';
+import {
+  halfWidth,
+  layersUpTo,
+  levelY,
+  rimY,
+  slicePath,
+  spillPath,
+  standing,
+  vesselRoom,
+  vesselSheet,
+  wallPath,
+} from './vessel-geometry.ts';
 
 /** One thing in the vessel, in the order it is drawn from the floor up. */
 export interface DrawnLayer {
@@ -31,21 +42,6 @@ export interface VesselPicture {
   readonly alternative: string;
 }
 
-/** Sizes of the sheet the drawing stands on, px. */
-interface Sheet {
-  readonly width: number;
-  readonly left: number;
-  readonly dimensionX: number;
-  readonly names: number;
-  readonly letters: number;
-  readonly tall: number;
-}
-
-function sheetFor(width: number): Sheet {
-  if (width >= 460) return { width, left: 92, dimensionX: 40, names: 156, letters: 14, tall: 330 };
-  return { width, left: 80, dimensionX: 32, names: 104, letters: 10, tall: 230 };
-}
-
 const ABOVE = 48;
 const MOST_ABOVE = 34;
 const LEVEL_FIRST = 16;
@@ -58,15 +54,14 @@ export function VesselDrawing(props: {
   readonly width: number;
   readonly onScale: (denominator: number) => void;
 }) {
-  const sheet = createMemo(() => sheetFor(props.width));
+  const sheet = createMemo(() => vesselSheet(props.width));
   const shape = createMemo(() => vesselShape({ volumeL: props.picture.vesselL, shape: props.picture.shape }));
   const stand = createMemo(() => {
-    const { width, left, names, tall } = sheet();
-    const widthPx = width - left - names - 22;
-    const first = standing(shape(), { widthPx, heightPx: tall, axisX: 0, floorY: 0 });
+    const { widthPx, axisX } = vesselRoom(sheet());
+    const first = standing(shape(), { widthPx, heightPx: sheet().tall, axisX, floorY: 0 });
     props.onScale(first.denominator);
     const heightPx = shape().heightM * first.pxPerM;
-    return { ...first, axisX: left + widthPx / 2, floorY: ABOVE + heightPx };
+    return { ...first, floorY: ABOVE + heightPx };
   });
   const usableY = () => levelY(stand(), props.picture.usableL);
   const settledL = () => props.picture.layers.reduce((sum, layer) => sum + layer.litres, 0);

@@ -40,9 +40,38 @@ export function levelY(stand: Stand, litres: number): number {
   return stand.floorY - levelM(stand.shape, litres) * stand.pxPerM;
 }
 
+/** The same, no higher than the rim: where what runs over is told in words. */
+export function levelInY(stand: Stand, litres: number): number {
+  return Math.max(rimY(stand), levelY(stand, litres));
+}
+
 /** Rim of the vessel, px from the top of the drawing. */
 export function rimY(stand: Stand): number {
   return stand.floorY - stand.shape.heightM * stand.pxPerM;
+}
+
+/** Paper for a vessel alone: room for the dimension at its left, for the names at its right. */
+export interface VesselSheet {
+  readonly width: number;
+  readonly left: number;
+  readonly dimensionX: number;
+  readonly names: number;
+  readonly letters: number;
+  readonly tall: number;
+}
+
+/** Room between the widest wall and the names. */
+const BESIDE = 22;
+
+export function vesselSheet(width: number): VesselSheet {
+  if (width >= 460) return { width, left: 92, dimensionX: 40, names: 156, letters: 14, tall: 330 };
+  return { width, left: 80, dimensionX: 32, names: 104, letters: 10, tall: 230 };
+}
+
+/** Width for the vessel on its paper, and the axis it stands on. */
+export function vesselRoom({ width, left, names }: VesselSheet): { readonly widthPx: number; readonly axisX: number } {
+  const widthPx = width - left - names - BESIDE;
+  return { widthPx, axisX: left + widthPx / 2 };
 }
 
 /** Where each layer stands, from the floor up, as far as a level: what stands above it is drawn once, as too much. */
