@@ -7,6 +7,7 @@ import { pegDrawing, pegWords } from '#words/en/peg.ts';
 import { shortName } from '#words/en/weigh-in.ts';
 import { hatchOf } from '../drawings/hatch-of.ts';
 import { VesselDrawing, type VesselPicture } from '../drawings/vessel-drawing.tsx';
+import { vesselRoom, vesselSheet } from '../drawings/vessel-geometry.ts';
 import { measured } from '../parts/measured.ts';
 
 /** Water stands for what is in it from the start; a starter has the close lines of what is sour already. */
@@ -56,18 +57,12 @@ export function StandingVessel(props: { readonly view: PegView; readonly onScale
         {(picture) => (
           <>
             <VesselDrawing picture={picture()} width={width()} onScale={props.onScale} />
-            <PegStake peg={props.view.batch.peg} hungAt={axisX(width())} />
+            <PegStake peg={props.view.batch.peg} hungAt={vesselRoom(vesselSheet(width())).axisX} />
           </>
         )}
       </Show>
     </div>
   );
-}
-
-/** Where the vessel's axis stands in its drawing: between the room for the dimension and that for the names. */
-function axisX(width: number): number {
-  const [left, names] = width >= 460 ? [92, 156] : [74, 104];
-  return left + (width - left - names - 28) / 2;
 }
 
 const STAKE_WIDE = 56;
