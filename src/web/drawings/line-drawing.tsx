@@ -9,7 +9,7 @@ import type { StripAt } from './line-geometry.ts';
 import type { Box, LineLayout, LinePicture, PegPlace, PictureStrip, Words } from './line-picture.ts';
 import { Sack } from './sack.tsx';
 import { StateMark } from './state-mark.tsx';
-import { halfWidth, levelY, rimY, slicePath, wallPath } from './vessel-geometry.ts';
+import { halfWidth, levelInY, rimY, slicePath, wallPath } from './vessel-geometry.ts';
 
 /** Textures of this drawing that no material has: liquid feed, and what is set aside. */
 function LineHatches() {
@@ -193,7 +193,7 @@ function OnePeg(props: { readonly place: PegPlace }) {
   const { place } = props;
   const words = () => place.words;
   const stand = () => place.stand;
-  const usableY = () => levelY(stand(), place.peg.usableL);
+  const usableY = () => levelInY(stand(), place.peg.usableL);
   const half = () => halfWidth(stand(), usableY());
   const isLong = () => place.peg.peg.length + place.peg.word.length > LONG_WORD;
   return (
@@ -203,7 +203,7 @@ function OnePeg(props: { readonly place: PegPlace }) {
         <path class="line-hit" d={slicePath(stand(), stand().floorY, rimY(stand()))} />
         <path
           class="layer"
-          d={slicePath(stand(), stand().floorY, levelY(stand(), place.peg.presentL))}
+          d={slicePath(stand(), stand().floorY, levelInY(stand(), place.peg.presentL))}
           fill="url(#l-feed)"
         />
         <path class="line-vessel" d={wallPath(stand())} />
