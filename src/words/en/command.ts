@@ -1,10 +1,10 @@
 // The sentences of the command line itself: usage, what was wrong with how it was called, how an answer's
 // cautions and workings are written down. What an answer says stands with its own word.
 
-import type { Range } from '#engine/quantity/range.ts';
 import type { Level } from '#engine/rules/rule.ts';
 import type { Working } from '#engine/working/working.ts';
-import { band, figure, withUnit } from '../figures.ts';
+import { figure } from '../figures.ts';
+import { written } from './working.ts';
 
 const RUN = 'npm run -s tilthwright --';
 
@@ -77,19 +77,6 @@ export function sayWorking(working: Working, cite: (origin: string) => string): 
     ...working.doubts.map((doubt) => `  Doubt: ${doubt}`),
     ...(working.sources.length > 0 ? [`  Source: ${working.sources.map(cite).join('; ')}`] : []),
   ];
-}
-
-function written(value: number | Range | string, unit: string): string {
-  const likely = typeof value === 'object' ? value.likely : value;
-  if (likely === Number.POSITIVE_INFINITY) return 'no amount does';
-  if (typeof value === 'string') return unit ? `${value} ${unit}` : value;
-  return typeof value === 'number' ? withUnit(value, unit, small(value)) : band(value, unit, small(value.likely));
-}
-
-/** Figures far below one keep three places that tell something. */
-function small(value: number): number | undefined {
-  const size = Math.abs(value);
-  return size > 0 && size < 0.1 ? Math.min(8, 2 - Math.floor(Math.log10(size))) : undefined;
 }
 
 /** What was wrong with a text that should have been JSON. */

@@ -9,6 +9,7 @@ import type { Fill, Lift } from '#engine/pail/volume.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { band, counted, figure, withUnit } from '../figures.ts';
 import { shapeNames } from './weigh-in-labels.ts';
+import { written, writtenEnds } from './working.ts';
 
 /** What still has to be told before a fit stands. */
 export function stillMissing(missing: readonly ('vessel' | 'scraps' | 'water')[]): string {
@@ -172,13 +173,11 @@ export function scaleText(denominator: number): string {
 export const workingWords = {
   formula: 'Formula',
   inputs: 'What went in',
-  range: (value: Range, unit: string) =>
-    `Range ${figure(value.low)} to ${withUnit(value.high, unit)}: about four times in five it lies between.`,
+  range: (value: Range, unit: string) => `Range ${writtenEnds(value, unit)}: about four times in five it lies between.`,
   sources: 'Sources',
   noSource: 'plain arithmetic',
   doubts: 'What is not sure',
-  input: (value: number | Range | string, unit: string) =>
-    typeof value === 'string' ? value : typeof value === 'number' ? withUnit(value, unit) : band(value, unit),
+  input: written,
 };
 
 /** What a block opens, for a screen reader. */
