@@ -14,7 +14,7 @@ export const LIQUOR = { lacticGPerL: 5.2, aceticGPerL: 1.8, bufferEqPerLPerPh: 0
 /** pH of the liquor when it was not measured: a design target of 3.9, up to the 4.2 at which a batch is ready. @memory */
 export const UNMEASURED_PH: Range = { low: 3.6, likely: 3.9, high: 4.2 };
 /** A meter calibrated that week. @practice */
-const METER_PH = 0.1;
+export const METER_PH = 0.1;
 /** How far acids and buffer of one batch stand from another's, as a factor down and up. @memory */
 export const LIQUOR_SPREAD: Range = { low: 0.6, likely: 1, high: 1.6 };
 /** pH of tap water unless told otherwise. @practice */

@@ -2,8 +2,9 @@
 
 import type { Strength } from '../can/dilute.ts';
 import type { Dose, Pour, PourOrder } from '../can/pour.ts';
-import { LIQUOR, LIQUOR_SPREAD, UNMEASURED_PH } from '../can/strength.ts';
+import { LIQUOR, LIQUOR_SPREAD, METER_PH, UNMEASURED_PH } from '../can/strength.ts';
 import type { Range } from '../quantity/range.ts';
+import { MOLAR_MASS_G, PKA } from '../scraps/acid.ts';
 import type { Input, Working } from './working.ts';
 
 /** Every shown figure of one pour, in the order of the answer; without a dose only what the can is like. @arithmetic hands over numbers of can/ */
@@ -49,7 +50,7 @@ function strengthFormula(strength: Strength): string {
     case 'nutrient':
       return 'can × grams wanted ÷ (grams in a litre of the batch × depth poured)';
     case 'conductivity':
-      return 'can × (limit − water) ÷ (batch − water), conductivities mixed by volume';
+      return 'can × (limit − water) ÷ (batch − water), conductivities mixed by volume; all of it where the batch is no saltier than the limit';
   }
 }
 
@@ -146,6 +147,15 @@ function workTwoStep({ twoStep, concentrateFraction }: Dose): readonly Working[]
   ];
 }
 
+/** What the balance of charges knows of the acids. */
+const ACIDS: readonly Input[] = [
+  { label: 'molar mass of lactic acid', value: MOLAR_MASS_G.lactic, unit: 'g/mol' },
+  { label: 'molar mass of acetic acid', value: MOLAR_MASS_G.acetic, unit: 'g/mol' },
+  { label: 'pKa of lactic acid', value: PKA.lactic, unit: '', source: 'memory' },
+  { label: 'pKa of acetic acid', value: PKA.acetic, unit: '', source: 'memory' },
+  { label: 'pKa of carbonic acid', value: PKA.carbonic, unit: '', source: 'memory' },
+];
+
 function workDiluted({ batch, water }: PourOrder, { dose, diluted }: Pour): readonly Working[] {
   const share: Input = { label: 'share of concentrate', value: dose?.concentrateFraction ?? 'none', unit: '' };
   const all: Working[] = [];
@@ -156,7 +166,7 @@ function workDiluted({ batch, water }: PourOrder, { dose, diluted }: Pour): read
       label: 'pH of the can',
       unit: '',
       formula:
-        'the pH at which charges balance: acids and buffer of the liquor thinned to their share, its net base set so that it balances at its own pH, and the water’s alkalinity',
+        'the pH at which charges balance: acids and buffer of the liquor thinned to their share, its net base set so that it balances at its own pH, and the water’s alkalinity; range: the pH of the batch at its ends, with most acid where the batch pulls that way, least where not',
       value: diluted.ph,
       inputs: [
         share,
@@ -166,6 +176,7 @@ function workDiluted({ batch, water }: PourOrder, { dose, diluted }: Pour): read
           unit: '',
           ...(measured ? {} : { source: 'memory' }),
         },
+        ...(measured ? [{ label: 'a pH meter errs by', value: METER_PH, unit: '', source: 'practice' }] : []),
         { label: 'lactic acid', value: LIQUOR.lacticGPerL, unit: 'g/L', source: 'memory' },
         { label: 'acetic acid', value: LIQUOR.aceticGPerL, unit: 'g/L', source: 'memory' },
         { label: 'buffer', value: LIQUOR.bufferEqPerLPerPh, unit: 'eq/L/pH', source: 'memory' },
@@ -173,8 +184,9 @@ function workDiluted({ batch, water }: PourOrder, { dose, diluted }: Pour): read
         { label: 'acids and buffer against the usual', value: LIQUOR_SPREAD, unit: 'times', source: 'memory' },
         { label: 'alkalinity of the water', value: water.alkalinityMeqPerL, unit: 'meq/L' },
         { label: 'pH of the water', value: water.ph, unit: '' },
+        ...ACIDS,
       ],
-      sources: ['memory'],
+      sources: measured ? ['memory', 'practice'] : ['memory'],
       doubts: [
         'acids and buffer of this batch were not measured',
         ...(measured ? [] : ['the pH of the batch was not measured']),

@@ -1,0 +1,53 @@
+// A working held against what it lists: redone by hand, and both compared as they are shown. What is not redone is said.
+
+import type { Working } from '#engine/working/working.ts';
+import { workingWords } from '#words/en/weigh-in.ts';
+import { asBand, type Redo } from './by-hand.ts';
+
+/** Far finer than any digit shown; values that are a rounding apart may still fall on two sides of a digit. */
+const SAME = 1e-6;
+/** Below this an input changes no digit of any figure. */
+const LEAST = 1e-7;
+
+/** What came of one working. */
+export type Outcome = { readonly outcome: 'same' | 'exempt' } | { readonly outcome: 'fault'; readonly fault: string };
+
+/** One working of a room, redone. */
+export function redone(working: Working, room: readonly Redo[]): Outcome {
+  const { figure, unit } = working;
+  const fitting = room.filter((redo) => redo.figure.test(figure));
+  const [redo] = fitting;
+  if (redo === undefined || fitting.length > 1)
+    return { outcome: 'fault', fault: `${figure} has ${fitting.length} ways to redo it` };
+  if ('exempt' in redo) return { outcome: 'exempt' };
+  const whole = 'redo' in redo;
+  const stated = asBand(working.value);
+  try {
+    const found = asBand(whole ? redo.redo(working) : redo.redoLikely(working));
+    const ends = whole ? (['low', 'likely', 'high'] as const) : (['likely'] as const);
+    const off = ends.filter((end) => !agrees(found[end], stated[end], unit));
+    if (off.length === 0) return { outcome: 'same' };
+    const told = off.map((end) => `${end} ${stated[end]}, redone ${found[end]}`).join('; ');
+    return { outcome: 'fault', fault: `${figure}: ${told}` };
+  } catch (cause) {
+    return { outcome: 'fault', fault: String(cause) };
+  }
+}
+
+function agrees(found: number, stated: number, unit: string): boolean {
+  if (Object.is(found, stated) || found === stated) return true;
+  const shown = workingWords.input(found, unit) === workingWords.input(stated, unit);
+  const size = Math.max(Math.abs(found), Math.abs(stated));
+  if (size < 1e-9) return shown;
+  return Math.abs(found - stated) <= SAME * size;
+}
+
+/** Inputs that are something and are shown as nothing: with them nobody could redo the figure. */
+export function shownAsNothing({ figure, inputs }: Working): readonly string[] {
+  return inputs.flatMap(({ label, value, unit }) => {
+    if (typeof value === 'string') return [];
+    const { likely } = asBand(value);
+    const lost = Math.abs(likely) > LEAST && /^-?0(\.0+)?(?!\d|\.)/.test(workingWords.input(likely, unit));
+    return lost ? [`${figure}: ${label} is ${likely} and shown as ${workingWords.input(likely, unit)}`] : [];
+  });
+}
