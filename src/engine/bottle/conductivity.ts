@@ -20,7 +20,7 @@ export type Ions = Readonly<Partial<Record<Exclude<Element, 'p'>, Range>>>;
  * is not known: the caller says that the figure is too low.
  * @returns dS/m; undefined when no ion is known
  * @memory rule of thumb
- * @checked published/conductivity.csv: under potassium chloride, within reach of lactate and acetate
+ * @checked published/conductivity.csv: under potassium chloride; worked/conductivity.csv: lactate and acetate
  */
 export function conductivityDsPerM(ions: Ions, ammoniumFraction: Range): Range | undefined {
   const terms: Range[] = [];
