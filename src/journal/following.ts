@@ -14,7 +14,7 @@ export interface Followed extends Omit<Standing, 'plain' | 'lines'> {
 }
 
 /** More entries than these at once are followed as a whole: that is then no slower. */
-const MOST_FRESH = 100;
+export const MOST_FRESH = 100;
 const NONE: readonly never[] = [];
 
 interface Known {

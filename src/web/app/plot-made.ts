@@ -3,8 +3,12 @@
 
 import type { Kept } from '#journal/entry.ts';
 import { foldingInSteps, foldWhole } from '#journal/fold.ts';
+import { MOST_FRESH } from '#journal/following.ts';
 import { turns } from '#store/turns.ts';
 import { counted } from '#tasks/plot/counted.ts';
+
+/** Whether so many entries at once are folded anew with all the others: that is then done ahead. */
+export const areMany = (count: number) => count > MOST_FRESH;
 
 /** One fold for the life of a record, and what counts of its plot at a moment. */
 export function plotMaker() {

@@ -24,9 +24,6 @@ export interface Clock {
   readonly aliveMs: () => number;
 }
 
-/** More entries than these at once are folded ahead: the fold would follow them anew as a whole. */
-const MANY = 100;
-
 export type Record = ReturnType<typeof createRecord>;
 
 interface Given {
@@ -172,11 +169,12 @@ function recordOf(given: Given, dispose: () => void) {
     });
   }
 
-  /** Many entries with those that are shown already, folded in turns between which the page answers. */
-  async function foldedAhead(unseen: readonly Kept[]): Promise<Ahead> {
+  /** Many entries with those that are shown already, folded in turns between which the page answers; of few nothing. */
+  async function foldedAhead(unseen: readonly Kept[]): Promise<Ahead | undefined> {
+    const { areMany, plotMaker } = await import('./plot-made.ts');
+    if (!areMany(unseen.length)) return undefined;
     const countBefore = entries().length;
     const all = [...entries(), ...unseen];
-    const { plotMaker } = await import('./plot-made.ts');
     const next = plotMaker();
     await next.ahead(all, plotIn(all, given.plotId));
     return { maker: next, entries: all, countBefore };
@@ -235,7 +233,7 @@ function recordOf(given: Given, dispose: () => void) {
     async hear(fresh: readonly Kept[]): Promise<void> {
       const unseen = fresh.filter(({ id }) => !shown.has(id));
       // Where folding ahead fails, so does the fold, and that is said.
-      const ahead = unseen.length > MANY ? await foldedAhead(unseen).catch(() => undefined) : undefined;
+      const ahead = await foldedAhead(unseen).catch(() => undefined);
       showDurable(unseen, undefined, ahead);
     },
     /** Shows what the store keeps by now; a page that cannot says so. */
