@@ -4,18 +4,20 @@
 
 import type { ActOf } from './act.ts';
 import { askAboutAmounts } from './amounts.ts';
+import { asBefore } from './as-before.ts';
 import type { Kept, Sealed } from './entry.ts';
 import { following } from './following.ts';
 import { type Kind, type KindTable, kinds } from './kinds/index.ts';
 import { daysIn } from './moment.ts';
 import type { Batch } from './parts/batch.ts';
-import { isPegAct, runBatches } from './parts/batches.ts';
+import { isPegAct } from './parts/batches.ts';
 import { type Bed, bedsOf } from './parts/beds.ts';
 import { type Bottle, bottlesOf, takenByFeeds } from './parts/bottles.ts';
 import { type CanFacts, described, type PlotFacts, type Tellings, type VesselFacts } from './parts/described.ts';
 import { feedsOf } from './parts/feeds.ts';
 import { labelsOf } from './parts/labels.ts';
 import { closed, samePegs } from './parts/pegs.ts';
+import { type Ran, runApart } from './parts/run-apart.ts';
 import { answeredByBeans, type Lot, stockOf, testsByLot } from './parts/stock.ts';
 import { startersOf, usedOf } from './parts/used.ts';
 import type { Question } from './question.ts';
@@ -127,8 +129,9 @@ export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
     // Of all lots only those that were put in: one more in the stock changes no batch.
     const lotsPutIn = putIn.flatMap(({ body }) => (body.parts ?? []).map(({ lot }) => lots.get(lot ?? '')));
     const runOf = [...PEG_KINDS.map(by), lineOf, facts.timeZone, answers, ...lotsPutIn];
-    const open = yield* stage('batches', runOf, (told) =>
-      runBatches(acts.filter(isPegAct), { lots, lineOf, days: daysIn(facts.timeZone), answers, ...told }),
+    const { timeZone } = facts;
+    const { batches: open } = yield* stage<Ran>('batches', runOf, (told, before) =>
+      runApart(acts.filter(isPegAct), { lots, lineOf, timeZone, days: daysIn(timeZone), answers, ...told }, before),
     );
     const feeds = yield* stage('feeds', [by('bed.fed'), answers], ({ questions }) =>
       feedsOf(by('bed.fed'), answers, questions),
@@ -142,16 +145,19 @@ export function foldingInSteps(table: KindTable = kinds): FoldingInSteps {
       poured,
       starterL,
     };
-    const bottles = yield* stage('bottles', [...Object.values(shelf), open, lineOf, answers], (told) =>
-      bottlesOf(shelf, { batches: open, lineOf, answers, ...told }),
+    const bottles = yield* stage<Plot['bottles']>(
+      'bottles',
+      [...Object.values(shelf), open, lineOf, answers],
+      (told, before) => asBefore(before, bottlesOf(shelf, { batches: open, lineOf, answers, ...told })),
     );
-    const batches = yield* stage('closed', [open, bottles, poured, starterL, answers], ({ questions }) => {
+    const drawn = [open, bottles, poured, starterL, answers];
+    const batches = yield* stage<Plot['batches']>('closed', drawn, ({ questions }, before) => {
       const pouredL = new Map([...poured].map(([from, { sureL }]) => [from, sureL]));
       const bottledL = new Map<string, number>();
       for (const { batch, filledL } of bottles.values()) bottledL.set(batch, (bottledL.get(batch) ?? 0) + filledL);
       const all = closed(open, { bottledL, pouredL, starterL }, answers, questions);
       samePegs(all, answers, questions);
-      return all;
+      return asBefore(before, all);
     });
     const onBeds = {
       facts: beds,

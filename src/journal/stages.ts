@@ -28,8 +28,13 @@ export interface Stages {
    * What a stage makes: as it was made before, where all it is made of is the same. Made anew, it ends a step; a long one
    * has steps of its own.
    * @param of everything that `make` reads; what is left out here must never change
+   * @param make may take over parts of what it made before, where they would come out the same
    */
-  readonly stage: <T>(name: string, of: readonly unknown[], make: (told: Told) => Made<T>) => Generator<void, T>;
+  readonly stage: <T>(
+    name: string,
+    of: readonly unknown[],
+    make: (told: Told, before: T | undefined) => Made<T>,
+  ) => Generator<void, T>;
   /** What the stages told since this was asked last, in the order in which they were asked. */
   readonly told: () => Told;
 }
@@ -38,10 +43,17 @@ export function createStages(): Stages {
   const done = new Map<string, Done>();
   let told: Told = { waiting: [], questions: [] };
   return {
-    *stage<T>(name: string, of: readonly unknown[], make: (told: Told) => Made<T>): Generator<void, T> {
+    *stage<T>(
+      name: string,
+      of: readonly unknown[],
+      make: (told: Told, before: T | undefined) => Made<T>,
+    ): Generator<void, T> {
       const before = done.get(name);
       const isSame = before?.of.length === of.length && of.every((one, i) => one === before.of[i]);
-      const now = before !== undefined && isSame ? before : yield* doneAnew(of, make);
+      const now =
+        before !== undefined && isSame
+          ? before
+          : yield* doneAnew(of, (told) => make(told, before?.made as T | undefined));
       for (const one of now.waiting) told.waiting.push(one);
       for (const one of now.questions) told.questions.push(one);
       if (now !== before) {

@@ -2,12 +2,12 @@
 // back whole, and text stays text.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isSealed } from '#journal/entry.ts';
+import { type Entry, isSealed } from '#journal/entry.ts';
 import { importLines } from '#journal/file-reader.ts';
 import { fold, folding, foldingInSteps, foldWhole, type Plot } from '#journal/fold.ts';
 import { exportLines } from '#journal/lines.ts';
 import { readLine } from '#journal/read.ts';
-import { kg, litres, recorder } from '../scenarios/recorder.ts';
+import { kg, litres, meter, recorder } from '../scenarios/recorder.ts';
 import { histories } from './histories.ts';
 
 const SEED = 20260603;
@@ -91,6 +91,22 @@ describe('the plot that a record folds to', () => {
     expect(after.beds.get(bed.id)?.feeds).toHaveLength(1);
     expect(before.beds.get(bed.id)?.feeds).toHaveLength(0);
     expect([after.lots === before.lots, after.vessels === before.vessels]).toEqual([true, true]);
+  });
+
+  it('makes again only the batches that an entry touches: those it meets by a split or a joining, and no other', () => {
+    const me = recorder();
+    const fill = (peg: number) => me.did('peg.filled', '2026-06-01', { peg, parts: [{ name: 'leaves', mass: kg(2) }] });
+    const [one, two, three] = [fill(1), fill(2), fill(3)];
+    const split = me.did('peg.split', '2026-06-02', { batch: two.id, peg: 4, taken: kg(1) });
+    const entries = [one, two, three, split];
+    const further = folding();
+    const before = further(entries);
+    const look = me.did('peg.looked', '2026-06-03', { batch: split.id, acidity: meter(4.5) });
+    const after = further([...entries, look]);
+    const isKept = ({ id }: Entry) => before.batches.get(id) === after.batches.get(id);
+    expect([one, two, three, split].map(isKept)).toEqual([true, true, true, false]);
+    expect(after.batches.get(split.id)?.looks).toHaveLength(1);
+    expect(before.batches.get(split.id)?.looks).toHaveLength(0);
   });
 
   it('draws histories that split, join, strain, dispute and wait', () => {

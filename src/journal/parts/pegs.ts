@@ -1,6 +1,7 @@
 // Batches as the plot shows them, once liquid that left them is counted, and the peg numbers they carry. One number on
 // two batches at one time, as two phones without signal give out, is a question; both batches stay.
 
+import { saysSame } from '../as-before.ts';
 import { isBefore } from '../moment.ts';
 import { type Answers, type Question, settle } from '../question.ts';
 import type { Batch, BatchLook } from './batch.ts';
@@ -29,6 +30,12 @@ export function closed(
     const pouredL = taken.pouredL.get(id) ?? 0;
     const starterL = taken.starterL.get(id) ?? 0;
     const leftL = drainedL - bottledL - pouredL - starterL;
+    const liquid = { drainedL, bottledL, pouredL, starterL, leftL };
+    const before = known.get(one);
+    if (before !== undefined && isQuiet(before) && saysSame(before.liquid, liquid)) {
+      batches.set(id, before);
+      continue;
+    }
     if (leftL < -DECILITRE_L) {
       const settled = settle(
         { kind: 'more-out-than-in', about: [id], values: { peg: one.peg, overL: -leftL } },
@@ -37,16 +44,26 @@ export function closed(
       if ('open' in settled) questions.push(settled.open);
     }
     const seen = doubtfulApart(one, answers, questions);
-    batches.set(id, {
+    const batch: Batch = {
       ...one,
       ...seen,
       temperatureC: seen.temperatures.at(-1)?.temperatureC,
       mass: { ...one.mass, leftKg: leftKg(one) },
       presentL: presentL(one),
-      liquid: { drainedL, bottledL, pouredL, starterL, leftL },
-    });
+      liquid,
+    };
+    known.set(one, batch);
+    batches.set(id, batch);
   }
   return batches;
+}
+
+/** What each batch came to last; one that its acts left as it was, and of which as much was taken, is the same again. */
+const known = new WeakMap<Open, Batch>();
+
+/** Whether nothing is asked about a batch here. */
+function isQuiet({ doubtful, liquid }: Batch): boolean {
+  return doubtful.length === 0 && liquid.leftL >= -DECILITRE_L;
 }
 
 /**
