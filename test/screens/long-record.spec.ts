@@ -44,7 +44,7 @@ function bottled(): readonly Entry[] {
     const strained = me.did('peg.strained', '2026-05-20', { batch, drained: litres(6), rest: 'nothing' });
     const bottle = me.did('bottle.filled', '2026-05-20', {
       batch,
-      filled: litres(1),
+      filled: litres(6),
       cap: 'vent',
       material: 'plastic',
     });
