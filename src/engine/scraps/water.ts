@@ -56,7 +56,7 @@ export const THIOSULFATE_MG_PER_MG = 7;
 export const THIOSULFATE_FIELD_MG_PER_MG = 1.9;
 
 /** Loss of free chlorine from standing water, per hour: in an open vessel indoors, and in full sun. @memory */
-const LOSS_PER_H = { indoors: range(0.02, 0.032, 0.05), sun: range(0.3, 0.77, 2) } as const;
+export const LOSS_PER_H = { indoors: range(0.02, 0.032, 0.05), sun: range(0.3, 0.77, 2) } as const;
 
 /** Hours until half is gone, ln 2 / k. @arithmetic first-order loss */
 function halvingH(lossPerH: Range): Range {

@@ -3,6 +3,7 @@
 
 import {
   ASCORBIC_MG_PER_MG,
+  LOSS_PER_H,
   MEQ_PER_UNIT,
   PLANT_ACID_EQ_PER_KG,
   THIOSULFATE_FIELD_MG_PER_MG,
@@ -75,7 +76,7 @@ function workChlorine(asked: WaterAsked, answer: WaterAnswer): readonly Working[
       unit: 'h',
       formula: standing,
       value: halvingIndoorsH,
-      inputs: [{ label: 'loss per hour', value: '0.02 to 0.05', unit: '1/h', source: 'memory' }],
+      inputs: [{ label: 'loss per hour', value: LOSS_PER_H.indoors, unit: '1/h', source: 'memory' }],
       sources: ['memory'],
       doubts: unsure,
     });
@@ -86,7 +87,7 @@ function workChlorine(asked: WaterAsked, answer: WaterAnswer): readonly Working[
       unit: 'h',
       formula: standing,
       value: halvingInSunH,
-      inputs: [{ label: 'loss per hour', value: '0.3 to 2', unit: '1/h', source: 'memory' }],
+      inputs: [{ label: 'loss per hour', value: LOSS_PER_H.sun, unit: '1/h', source: 'memory' }],
       sources: ['memory', 'nowell-hoigne-1992'],
       doubts: unsure,
     });
