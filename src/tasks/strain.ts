@@ -140,6 +140,7 @@ function traceOf(input: StrainInput): StrainTrace {
   return {
     batch,
     strained: strainedBatch(batch),
+    state: input.state,
     useFirst: useFirst({
       finalPh: input.finalPh,
       temperatureC: input.bottle?.temperatureC ?? input.temperatureC,

@@ -19,6 +19,8 @@ export interface StrainTrace {
   readonly batch: StrainedBatch;
   readonly strained: Strained;
   readonly useFirst: UseFirst;
+  /** The word for the batch, where it was given. */
+  readonly state?: string | undefined;
   /** The bottle, when one was given and the sugar left in it is known. */
   readonly closed?: { readonly bottle: Closed; readonly pressureAtm: number } | undefined;
 }
@@ -123,6 +125,7 @@ function workElement(trace: StrainTrace, fate: ElementFate): readonly Working[] 
         { label: 'pH at straining', value: batch.finalPh, unit: '' },
         released,
         liquid,
+        { label: 'no more than', value: fate.ceilingGPerL, unit: 'g/L' },
       ],
       sources: [...new Set([finf.source, kPerDay.source])],
       doubts,
@@ -145,9 +148,10 @@ function workElement(trace: StrainTrace, fate: ElementFate): readonly Working[] 
       figure: `solids.${fate.element}G`,
       label: `${name} left in the solids`,
       unit: 'g',
-      formula: 'in the plants × (1 − share given up × share drained) + in the sugar × (1 − share drained)',
+      formula:
+        'in the plants × (1 − share given up × share drained) + in the sugar × (1 − share drained), never more than the high end of all that went in',
       value: fate.solidsG,
-      inputs: [plants, ...sugar, released, drained],
+      inputs: [plants, ...sugar, released, drained, { label: `${name} put in`, value: fate.inG, unit: 'g' }],
       sources: [...new Set([finf.source, kPerDay.source])],
       doubts,
     },
@@ -209,16 +213,17 @@ function workCn({ batch, strained }: StrainTrace): readonly Working[] {
   ];
 }
 
-function workUseFirst({ batch, useFirst }: StrainTrace): Working {
+function workUseFirst({ batch, useFirst, state }: StrainTrace): Working {
   return {
     figure: 'useFirst.days',
     label: 'use first, days from straining',
     unit: 'd',
     formula:
-      'at pH 4.0 or below: from two tenfold falls of the living bacteria to the next summer (365 d), likely the geometric middle; up to pH 4.6: 0, 1 and 2 tenfold falls; above: none',
+      'at pH 4.0 or below: from two tenfold falls of the living bacteria to the next summer (365 d), likely the geometric middle; up to pH 4.6: 0, 1 and 2 tenfold falls; above, and for a batch that is lost or unknown: none',
     value: useFirst.days,
     inputs: [
       { label: 'pH at straining', value: batch.finalPh, unit: '' },
+      { label: 'state', value: state ?? 'not given', unit: '' },
       { label: 'tenfold fall of the living bacteria', value: useFirst.tenfoldDays, unit: 'd', source: 'memory' },
       { label: 'longest any source goes', value: 365, unit: 'd', source: 'rhs-fertilisers' },
     ],
@@ -237,7 +242,8 @@ function workPressure({ closed }: StrainTrace): readonly Working[] {
       figure: 'pressure.upToAtm',
       label: 'pressure if the bottle were closed, all sugar to yeast',
       unit: 'atm above the air outside',
-      formula: 'gas ÷ (gas room ÷ (R × temperature) + solubility × liquid)',
+      formula:
+        'gas ÷ (gas room ÷ (R × temperature) + solubility × liquid); gas = sugar ÷ 180.16 g/mol × gas from a mole; R = 0.08206 L·atm/mol/K; solubility = that at 25 °C × e^(change × (1/T − 1/298.15)), T in K',
       value: pressureAtm,
       inputs: [
         { label: 'sugar left', value: bottle.hexoseG, unit: 'g' },
