@@ -43,6 +43,8 @@ export interface SugarTerms {
   readonly protonsPerMol: number;
   readonly acidMol: number;
   readonly liquidL: number;
+  /** Hexose for the acid of plants and water alone, before the product's own need. */
+  readonly bareHexoseG: Range;
   /** Hexose needed per gram of hexose added, because the product itself must be soured (0 for white sugar). */
   readonly productSelfFraction: number;
 }
@@ -111,6 +113,7 @@ export function sugarWindow(recipe: Recipe): SugarWindow {
       protonsPerMol: perMol,
       acidMol: demand.totalEq.likely / perMol,
       liquidL: liquid,
+      bareHexoseG: bare,
       productSelfFraction,
     },
   };

@@ -16,12 +16,12 @@ function doubts(plants: readonly Part[], fields: readonly string[]): readonly st
 }
 
 /** Inputs of the recipe that shape the volume. */
-function volumeInputs(recipe: Recipe): readonly Input[] {
+function volumeInputs(recipe: Recipe, { settled }: { readonly settled: boolean }): readonly Input[] {
   const { water, sugar, plants } = recipe;
   return [
     { label: 'water', value: water.volumeL, unit: 'L' },
     ...plants.map((part) => ({ label: part.name, value: part.massKg, unit: 'kg' })),
-    ...plants.map((part) => ({
+    ...(settled ? plants : []).map((part) => ({
       label: `${part.name}, settled`,
       value: part.displacementLPerKg,
       unit: 'L/kg',
@@ -37,6 +37,14 @@ function volumeInputs(recipe: Recipe): readonly Input[] {
   ];
 }
 
+/** Mass and dry share of each lot, for sums over the lots. */
+function dryInputs(plants: readonly Part[]): readonly Input[] {
+  return plants.flatMap((part) => [
+    { label: `${part.name}, mass`, value: part.massKg, unit: 'kg' },
+    { label: `${part.name}, dry share`, value: part.dryMatter, unit: '' },
+  ]);
+}
+
 /**
  * Workings of the volume, the fill line, the lift and the mass.
  * @arithmetic hands over numbers of pail/volume.ts
@@ -50,9 +58,10 @@ export function workFill(recipe: Recipe, fit: Fit): readonly Working[] {
       figure: 'fill.volumeL',
       label: 'settled volume',
       unit: 'L',
-      formula: 'water + each plant mass × its settled volume per kg + sugar mass × its dissolved volume per kg',
+      formula:
+        'water + each plant mass × its settled volume per kg + sugar mass × its dissolved volume per kg; ranges of the plants add straight',
       value: fit.fill.volumeL,
-      inputs: volumeInputs(recipe),
+      inputs: volumeInputs(recipe, { settled: true }),
       sources: ['memory'],
       doubts: doubts(recipe.plants, ['displacementLPerKg']),
     },
@@ -87,13 +96,13 @@ export function workFill(recipe: Recipe, fit: Fit): readonly Working[] {
       label: 'highest stand while it gasses',
       unit: 'L',
       formula:
-        'the larger of: settled volume × gas lift; water + sugar × its dissolved volume per kg + plants × floating volume per kg',
+        'low: likely settled volume × least gas lift; high: the larger of likely settled volume × most gas lift and water + sugar × its dissolved volume per kg + plants × floating volume per kg; likely: halfway',
       value: { low: fit.lift.lowL, likely: (fit.lift.lowL + fit.lift.highL) / 2, high: fit.lift.highL },
       inputs: [
         { label: 'settled volume', value: fit.fill.volumeL, unit: 'L' },
         { label: 'gas lift', value: asRange(gas), unit: 'times', source: gas.source },
         { label: 'floating mat on day 0', value: asRange(float), unit: 'L/kg', source: float.source },
-        ...volumeInputs(recipe).filter(({ label }) => !label.endsWith(', settled')),
+        ...volumeInputs(recipe, { settled: false }),
       ],
       sources: [gas.source],
       doubts: [],
@@ -153,6 +162,7 @@ export function workSugar(recipe: Recipe, fit: Fit): readonly Working[] {
       value: sugar.ownHexoseBandG,
       inputs: [
         { label: 'reach of the bacteria, chopped', value: asRange(access), unit: 'share', source: access.source },
+        ...dryInputs(recipe.plants),
         ...recipe.plants.map((part) => ({
           label: `${part.name}, sugar`,
           value: part.sugarsGPerKgDm,
@@ -167,7 +177,7 @@ export function workSugar(recipe: Recipe, fit: Fit): readonly Working[] {
       label: 'sugar the acid takes, no margin',
       unit: 'g',
       formula:
-        '180.16 g/mol × acid demand ÷ (protons a mole of acid gives at the target × moles of acid from a mole of sugar)',
+        '180.16 g/mol × acid demand ÷ (protons a mole of acid gives at the target × moles of acid from a mole of sugar) + least sugar to add × own need of the product',
       value: sugar.neededHexoseBandG,
       inputs: [
         ...demand,
@@ -175,6 +185,8 @@ export function workSugar(recipe: Recipe, fit: Fit): readonly Working[] {
         { label: 'protons per mole of acid', value: terms.protonsPerMol, unit: '' },
         { label: 'lactic share of the acid', value: asRange(share), unit: 'share', source: share.source },
         { label: 'acid from a mole of sugar', value: asRange(acidYield), unit: 'mol', source: acidYield.source },
+        { label: 'least sugar to add', value: sugar.leastHexoseG, unit: 'g' },
+        { label: 'own need of the product', value: terms.productSelfFraction, unit: 'g per g' },
       ],
       sources: [acidYield.source],
       doubts: doubts(recipe.plants, ['bufferEqPerKgDmPerPh', 'ph']),
@@ -184,11 +196,11 @@ export function workSugar(recipe: Recipe, fit: Fit): readonly Working[] {
       label: 'least sugar to add',
       unit: 'g',
       formula:
-        'safety factor × sugar the acid takes − own sugar, not below 0; more where the product itself must be soured',
+        '(safety factor × sugar the acid takes − own sugar, not below 0) ÷ (1 − likely safety factor × own need of the product); no amount does where that is 0 or less',
       value: sugar.leastHexoseG,
       inputs: [
         { label: 'safety factor', value: asRange(safety), unit: 'times', source: safety.source },
-        { label: 'sugar the acid takes', value: sugar.neededHexoseBandG, unit: 'g' },
+        { label: 'sugar the acid takes, without the product’s own need', value: terms.bareHexoseG, unit: 'g' },
         { label: 'own sugar of the plants', value: sugar.ownHexoseBandG, unit: 'g' },
         { label: 'own need of the product', value: terms.productSelfFraction, unit: 'g per g' },
       ],
@@ -212,7 +224,7 @@ export function workSugar(recipe: Recipe, fit: Fit): readonly Working[] {
       figure: 'sugar.asProductG',
       label: `least as ${recipe.sugar.product.name}`,
       unit: 'g',
-      formula: 'least sugar to add ÷ fermentable sugar in a gram of the product',
+      formula: 'likely least sugar to add ÷ likely fermentable sugar in a gram of the product',
       value: sugar.asProductG,
       inputs: [
         { label: 'least sugar to add', value: sugar.leastHexoseG, unit: 'g' },
@@ -234,13 +246,25 @@ export function workInputs(recipe: Recipe, fit: Fit): readonly Working[] {
     figure: `inputs.${element}G`,
     label: `${names[element]} put in`,
     unit: 'g',
-    formula: 'sum of (mass × dry share × percent of dry matter × 10)',
+    formula:
+      element === 'k'
+        ? 'sum of (mass × dry share × percent of dry matter × 10) + sugar × its potassium'
+        : 'sum of (mass × dry share × percent of dry matter × 10)',
     value: fit.inputs[`${element}G`],
-    inputs: recipe.plants.map((part) => ({
-      label: `${part.name}, ${names[element]}`,
-      value: part[`${element}PercentDm`] ?? 'not known',
-      unit: '% of dry matter',
-    })),
+    inputs: [
+      ...dryInputs(recipe.plants),
+      ...recipe.plants.map((part) => ({
+        label: `${part.name}, ${names[element]}`,
+        value: part[`${element}PercentDm`] ?? 'not known',
+        unit: '% of dry matter',
+      })),
+      ...(element === 'k'
+        ? [
+            { label: 'sugar added', value: recipe.sugar.massKg, unit: 'kg' },
+            { label: 'potassium of the sugar product', value: recipe.sugar.product.kGPerKg, unit: 'g/kg' },
+          ]
+        : []),
+    ],
     sources: [],
     doubts: fit.unknown
       .filter((gap) => gap.element === element)
