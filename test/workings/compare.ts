@@ -4,8 +4,10 @@ import type { Working } from '#engine/working/working.ts';
 import { workingWords } from '#words/en/weigh-in.ts';
 import { asBand, type Redo } from './by-hand.ts';
 
-/** Far finer than any digit shown; values that are a rounding apart may still fall on two sides of a digit. */
+/** Far finer than the three digits shown, so that no rounding can hide a difference. */
 const SAME = 1e-6;
+/** Below half of the eighth decimal nothing is shown. */
+const LEAST_SHOWN = 5e-9;
 /** Below this an input changes no digit of any figure. */
 const LEAST = 1e-7;
 
@@ -14,7 +16,7 @@ export type Outcome = { readonly outcome: 'same' | 'exempt' } | { readonly outco
 
 /** One working of a room, redone. */
 export function redone(working: Working, room: readonly Redo[]): Outcome {
-  const { figure, unit } = working;
+  const { figure } = working;
   const fitting = room.filter((redo) => redo.figure.test(figure));
   const [redo] = fitting;
   if (redo === undefined || fitting.length > 1)
@@ -25,7 +27,7 @@ export function redone(working: Working, room: readonly Redo[]): Outcome {
   try {
     const found = asBand(whole ? redo.redo(working) : redo.redoLikely(working));
     const ends = whole ? (['low', 'likely', 'high'] as const) : (['likely'] as const);
-    const off = ends.filter((end) => !agrees(found[end], stated[end], unit));
+    const off = ends.filter((end) => !agrees(found[end], stated[end]));
     if (off.length === 0) return { outcome: 'same' };
     const told = off.map((end) => `${end} ${stated[end]}, redone ${found[end]}`).join('; ');
     return { outcome: 'fault', fault: `${figure}: ${told}` };
@@ -34,12 +36,10 @@ export function redone(working: Working, room: readonly Redo[]): Outcome {
   }
 }
 
-function agrees(found: number, stated: number, unit: string): boolean {
-  if (Object.is(found, stated) || found === stated) return true;
-  const shown = workingWords.input(found, unit) === workingWords.input(stated, unit);
+function agrees(found: number, stated: number): boolean {
+  if (found === stated || (Number.isNaN(found) && Number.isNaN(stated))) return true;
   const size = Math.max(Math.abs(found), Math.abs(stated));
-  if (size < 1e-9) return shown;
-  return Math.abs(found - stated) <= SAME * size;
+  return size < LEAST_SHOWN || Math.abs(found - stated) <= SAME * size;
 }
 
 /** Inputs that are something and are shown as nothing: with them nobody could redo the figure. */

@@ -40,7 +40,22 @@ const aimed = fc.record({
   }),
 });
 
-const MORE: Readonly<Partial<Record<Word, fc.Arbitrary<object>>>> = { can: aimed };
+/** Water with both kinds of chlorine, and plants to compare its acid with. */
+const chlorinated = fc.record({
+  volumeL: fc.double({ min: 1, max: 200, noNaN: true }),
+  freeChlorineMgPerL: fc.option(fc.double({ min: 0, max: 5, noNaN: true }), { nil: undefined }),
+  chloramineMgPerL: fc.option(fc.double({ min: 0, max: 5, noNaN: true }), { nil: undefined }),
+  alkalinity: fc.constant({ value: 14, unit: 'dH' }),
+  plantsKg: fc.double({ min: 0.5, max: 30, noNaN: true }),
+});
+
+/** Strained batches with a bottle whose sugar is known. */
+const bottled = inputs.strain.map((batch) => ({
+  ...batch,
+  bottle: { volumeL: 1.5, filledL: 1.2, sugarLeftGPerL: 4, cap: 'loose', material: 'plastic' },
+}));
+
+const MORE: Readonly<Partial<Record<Word, fc.Arbitrary<object>>>> = { can: aimed, water: chlorinated, strain: bottled };
 
 /** The workings of one word: of each example, then of so many drawn inputs. */
 export async function workingsOf(word: Word, runs: number): Promise<readonly Working[]> {
