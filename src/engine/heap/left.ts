@@ -9,6 +9,8 @@ import { type Mix, perKg } from './mix.ts';
 export interface Left {
   readonly carbonKg: Range;
   readonly nitrogenKg: Range;
+  /** What went in of it, of which that is left. */
+  readonly nitrogenInKg: Range;
   /** Undefined where the potassium of a row is not known. */
   readonly potassiumKg: Range | undefined;
   readonly dryKg: Range;
@@ -50,6 +52,7 @@ export function leftOf(rows: readonly Weighed[], mix: Mix, dryMatter: Range): Le
   return {
     carbonKg,
     nitrogenKg,
+    nitrogenInKg: nitrogen0,
     potassiumKg: potassium0 && capped(product([potassium0, stays('potassiumFraction')]), potassium0.high),
     dryKg,
     massKg: product([dryKg, inverse(dryMatter)]),

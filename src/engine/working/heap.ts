@@ -1,7 +1,7 @@
 // How each figure of a heap came about. The heap's room hands its numbers over; nothing is computed here.
 
 import { heapFigure } from '../heap/figures.ts';
-import type { HeapPlan } from '../heap/heap.ts';
+import { finishedDryMatter, type HeapPlan } from '../heap/heap.ts';
 import type { Weighed } from '../heap/ingredient.ts';
 import type { Figure } from '../tables/types.ts';
 import type { Input, Working } from './working.ts';
@@ -40,7 +40,7 @@ function workCn(plan: HeapPlan): readonly Working[] {
       label: 'C:N of the mix',
       unit: '',
       formula:
-        'sum of mass × dry matter × carbon, divided by sum of mass × dry matter × nitrogen; ratios are never averaged',
+        'sum of mass × dry matter × carbon, divided by sum of mass × dry matter × nitrogen, which is carbon ÷ C:N; ratios are never averaged; range: each input moved to its ends by itself, the changes added as squares, within the rows’ own C:N',
       value: mix.cn,
       inputs: rowInputs(plan),
       sources: ['cornell-right-mix'],
@@ -60,7 +60,8 @@ function workMoisture(plan: HeapPlan): Working {
     figure: 'moisturePercent',
     label: 'water in the mix',
     unit: '%',
-    formula: 'sum of mass × moisture, divided by sum of masses',
+    formula:
+      'sum of mass × (1 − dry matter), divided by sum of masses; range: each input moved to its ends by itself, the changes added as squares, within the wettest and driest row',
     value: plan.mix.moisturePercent,
     inputs: rowInputs(plan).filter(({ label }) => /mass$|dry matter$/.test(label)),
     sources: ['cornell-right-mix'],
@@ -75,7 +76,7 @@ function workWater({ waterL, mix, moistureWithWaterPercent }: HeapPlan): readonl
       figure: 'waterL',
       label: 'water to add',
       unit: 'L',
-      formula: '(goal × mass − water in it) ÷ (100 − goal)',
+      formula: 'likely mass × (goal − water in it) ÷ (100 − goal)',
       value: waterL,
       inputs: [
         { label: 'mass', value: mix.massKg, unit: 'kg' },
@@ -96,15 +97,17 @@ function workLeft({ left, mix }: HeapPlan): readonly Working[] {
   };
   const carbon = loss('carbonFraction');
   const nitrogen = loss('nitrogenFraction');
+  const dryIn: Input = { label: 'dry matter put in', value: mix.dryKg, unit: 'kg' };
+  const carbonIn: Input = { label: 'carbon put in', value: mix.carbonKg, unit: 'kg' };
   const organic = heapFigure('carbon', 'organicPerCarbonFactor');
   return [
     {
       figure: 'left.carbonKg',
       label: 'carbon left at the end',
       unit: 'kg',
-      formula: 'carbon put in × (1 − share lost)',
+      formula: 'carbon put in × (1 − share lost), as unsure as the dry matter put in and never more than went in',
       value: left.carbonKg,
-      inputs: [{ label: 'carbon put in', value: mix.carbonKg, unit: 'kg' }, carbon],
+      inputs: [carbonIn, dryIn, carbon],
       sources: [carbon.source],
       doubts: [],
     },
@@ -112,9 +115,9 @@ function workLeft({ left, mix }: HeapPlan): readonly Working[] {
       figure: 'left.nitrogenKg',
       label: 'nitrogen left at the end',
       unit: 'kg',
-      formula: 'nitrogen put in × (1 − share lost)',
+      formula: 'nitrogen put in × (1 − share lost), never more than went in',
       value: left.nitrogenKg,
-      inputs: [nitrogen],
+      inputs: [{ label: 'nitrogen put in', value: left.nitrogenInKg, unit: 'kg' }, nitrogen],
       sources: [nitrogen.source],
       doubts: ['heaps rich in grass lose most'],
     },
@@ -122,12 +125,15 @@ function workLeft({ left, mix }: HeapPlan): readonly Working[] {
       figure: 'left.massKg',
       label: 'compost at the end',
       unit: 'kg',
-      formula: '(dry matter − 1.8 × carbon lost) ÷ dry matter of finished compost',
+      formula:
+        'dry matter put in × (1 − 1.8 × carbon put in × share lost ÷ likely dry matter put in), never more than went in, ÷ dry matter of finished compost',
       value: left.massKg,
       inputs: [
-        { label: 'dry matter put in', value: mix.dryKg, unit: 'kg' },
+        dryIn,
+        carbonIn,
         { label: 'organic matter over its carbon', value: organic.likely, unit: '', source: organic.source },
         carbon,
+        { label: 'dry matter of finished compost', value: finishedDryMatter(), unit: 'of wet mass', source: 'memory' },
       ],
       sources: [carbon.source, organic.source],
       doubts: ['how wet the compost ends depends on rain and cover'],
