@@ -118,7 +118,7 @@ export interface LedgerResult {
 
 /** What the workings are made from. */
 export interface LedgerTrace {
-  readonly beds: readonly { readonly ledger: BedLedger; readonly crops: readonly Crop[]; readonly asked: AskedBed }[];
+  readonly beds: readonly Pick<Summed, 'ledger' | 'crops' | 'asked' | 'read'>[];
   readonly plot: PlotLedger;
 }
 

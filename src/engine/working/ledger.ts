@@ -2,7 +2,8 @@
 
 import type { Crop } from '../ground/crops.ts';
 import type { BedLedger } from '../ground/ledger.ts';
-import { NUTRIENTS, type Nutrient } from '../ground/need.ts';
+import { type BedAsk, NUTRIENTS, type Nutrient } from '../ground/need.ts';
+import type { SoilReadAs } from '../ground/soil-test.ts';
 import type { Input, Working } from './working.ts';
 
 const NAMES = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' } as const;
@@ -23,29 +24,45 @@ const CREDITS = {
 
 /** What the workings are made from: each bed with its crops, in the order of the answer. */
 export interface LedgerWorked {
-  readonly beds: readonly { readonly ledger: BedLedger; readonly crops: readonly Crop[] }[];
+  readonly beds: readonly BedWorked[];
+}
+
+/** One bed with its crops, what harvest was aimed at, and what its soil test was read as. */
+export interface BedWorked {
+  readonly ledger: BedLedger;
+  readonly crops: readonly Crop[];
+  readonly asked: Pick<BedAsk, 'yieldGoalKgPerM2' | 'yieldGoalsKgPerM2'>;
+  readonly read: Readonly<Record<'p' | 'k', SoilReadAs | undefined>>;
 }
 
 /** Every shown figure of every bed, in the order of the answer. @arithmetic hands over numbers of ground/ */
 export function workLedger({ beds }: LedgerWorked): readonly Working[] {
-  return beds.flatMap(({ ledger, crops }, i) =>
-    NUTRIENTS.flatMap((element) => [
-      ...workNeed({ ledger, crops, element, at: `beds[${i}]` }),
-      ...workGiven({ ledger, crops, element, at: `beds[${i}]` }),
-      ...workShare({ ledger, crops, element, at: `beds[${i}]` }),
-    ]),
+  return beds.flatMap((bed, i) =>
+    NUTRIENTS.flatMap((element) => {
+      const asked = { ...bed, element, at: `beds[${i}]` };
+      return [...workNeed(asked), ...workGiven(asked), ...workShare(asked)];
+    }),
   );
 }
 
-interface Asked {
-  readonly ledger: BedLedger;
-  readonly crops: readonly Crop[];
+interface Asked extends BedWorked {
   readonly element: Nutrient;
   /** Path of the bed in the answer. */
   readonly at: string;
 }
 
-function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
+/** The harvest aimed at, and by how much it moves the nitrogen of the table, where the table tells. */
+function aimInputs(crop: Crop, goal: number | undefined): readonly Input[] {
+  const { needYieldKgPerM2: tableYield, nPer20PercentGPerM2: step, nNeedGPerM2: need } = crop;
+  if (goal === undefined || step === undefined || !(need && need.likely > 0 && tableYield && tableYield > 0)) return [];
+  return [
+    { label: `${crop.name}: harvest aimed at`, value: goal, unit: 'kg/m²' },
+    { label: `${crop.name}: harvest of that figure`, value: tableYield, unit: 'kg/m²' },
+    { label: `${crop.name}: for 20 % of that harvest`, value: step, unit: 'g/m²' },
+  ];
+}
+
+function workNeed({ ledger, crops, asked, read, element, at }: Asked): readonly Working[] {
   const needed = ledger.need.needG[element];
   const whole = ledger.need.cropG[element];
   if (needed === undefined || whole === undefined) return [];
@@ -57,12 +74,19 @@ function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
     if (value === undefined) return [];
     const label = element === 'n' ? `${crop.name}: to be had over a season` : `${crop.name}: in the harvest`;
     const own: Input = { label, value, unit: element === 'n' ? 'g/m²' : 'g/kg', ...(source && { source }) };
-    if (element === 'n' || crop.yieldKgPerM2 === undefined) return [own];
-    const harvest: Input = { label: `${crop.name}: harvest`, value: crop.yieldKgPerM2, unit: 'kg/m²' };
+    const goal = asked.yieldGoalsKgPerM2?.[crop.id] ?? asked.yieldGoalKgPerM2;
+    if (element === 'n') return [own, ...aimInputs(crop, goal)];
+    const harvestLabel = `${crop.name}: harvest`;
+    if (goal !== undefined) return [own, { label: harvestLabel, value: goal, unit: 'kg/m²' }];
+    if (crop.yieldKgPerM2 === undefined) return [own];
+    const harvest: Input = { label: harvestLabel, value: crop.yieldKgPerM2, unit: 'kg/m²' };
     return [own, { ...harvest, ...(yieldSource && { source: yieldSource }) }];
   });
   const credits: readonly Input[] =
     element === 'n' ? ledger.need.credits.map(({ kind, nG }) => ({ label: CREDITS[kind], value: nG, unit: 'g' })) : [];
+  const test = element === 'n' ? undefined : read[element];
+  const soil: readonly Input[] =
+    test?.kind === 'class' ? [{ label: 'class of the soil test', value: test.class, unit: '' }] : [];
   return [
     {
       figure: `${at}.needG.${element}`,
@@ -70,7 +94,7 @@ function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
       unit: 'g',
       formula:
         element === 'n'
-          ? 'target a square metre × area, each crop on an equal share, less what the soil brings, not below 0'
+          ? 'target a square metre × area, each crop on an equal share, less what the soil brings, not below 0; for a harvest aimed at, the target moves by the figure for 20 % as often as 20 % of the table’s harvest go into the difference'
           : 'harvest × content × area, each crop on an equal share; none where the soil test is high',
       value: needed,
       inputs: [
@@ -78,6 +102,7 @@ function workNeed({ ledger, crops, element, at }: Asked): readonly Working[] {
         ...inputs,
         { label: 'for the crops, before the soil’s share', value: whole, unit: 'g' },
         ...credits,
+        ...soil,
       ],
       sources: [...new Set(inputs.flatMap(({ source }) => source ?? []))],
       doubts: [
@@ -100,8 +125,8 @@ function workGiven({ ledger, element, at }: Asked): readonly Working[] {
       unit: 'g',
       formula:
         element === 'n'
-          ? 'liquid: litres of concentrate × g/L, all of it; other stuff: nitrogen in it × share free in a season × share released by the degree days over 0 °C'
-          : 'all of it: mass × dry matter × content; litres of concentrate × g/L; label figures out of the oxides',
+          ? 'sum of the kinds listed; liquid: litres of concentrate × g/L, all of it; other stuff: nitrogen in it × share free in a season × share released by the degree days over 0 °C'
+          : 'sum of the kinds listed, all of it: mass × dry matter × content; litres of concentrate × g/L; label figures out of the oxides',
       value: given,
       inputs: ledger.byKind.flatMap(({ kind, givenG }) => {
         const value = givenG[element];
@@ -126,7 +151,7 @@ function workShare({ ledger, element, at }: Asked): readonly Working[] {
       figure: `${at}.liquidSharePercent.${element}`,
       label: `${ledger.name}: ${NAMES[element]} the liquid brought, of what is needed`,
       unit: '%',
-      formula: '100 × liquid ÷ need',
+      formula: '100 × liquid ÷ need, never above “no more than”',
       value: share,
       inputs: [
         { label: 'the liquid', value: ledger.liquidG[element] ?? 0, unit: 'g' },
