@@ -43,11 +43,20 @@ function agrees(found: number, stated: number): boolean {
 }
 
 /** Inputs that are something and are shown as nothing: with them nobody could redo the figure. */
-export function shownAsNothing({ figure, inputs }: Working): readonly string[] {
+function shownAsNothing({ figure, inputs }: Working): readonly string[] {
   return inputs.flatMap(({ label, value, unit }) => {
     if (typeof value === 'string') return [];
     const { likely } = asBand(value);
     const lost = Math.abs(likely) > LEAST && /^-?0(\.0+)?(?!\d|\.)/.test(workingWords.input(likely, unit));
     return lost ? [`${figure}: ${label} is ${likely} and shown as ${workingWords.input(likely, unit)}`] : [];
   });
+}
+
+/** Faults once each, told by figure and by what they come to. */
+export function faultsOf(workings: readonly Working[], room: readonly Redo[]): readonly string[] {
+  const faults = workings.flatMap((working) => {
+    const outcome = redone(working, room);
+    return [...(outcome.outcome === 'fault' ? [outcome.fault] : []), ...shownAsNothing(working)];
+  });
+  return [...new Set(faults)].slice(0, 12);
 }

@@ -5,10 +5,12 @@ import type { Working } from '#engine/working/working.ts';
 import type { Word } from '#tasks/index.ts';
 import { workingWords } from '#words/en/weigh-in.ts';
 import type { Redo } from './by-hand.ts';
-import { redone, shownAsNothing } from './compare.ts';
+import { faultsOf, redone } from './compare.ts';
 import { workingsOf } from './gather.ts';
 import { canRoom } from './rooms/can.ts';
 import { fitRoom } from './rooms/fit.ts';
+import { heapRoom } from './rooms/heap.ts';
+import { ledgerRoom } from './rooms/ledger.ts';
 import { strainRoom } from './rooms/strain.ts';
 import { waterRoom } from './rooms/water.ts';
 
@@ -17,17 +19,10 @@ const ROOMS: Readonly<Partial<Record<Word, readonly Redo[]>>> = {
   fit: fitRoom,
   water: waterRoom,
   strain: strainRoom,
+  heap: heapRoom,
+  beds: ledgerRoom,
 };
 const RUNS = 100;
-
-/** Faults once each, told by figure and by what they come to. */
-function faultsOf(workings: readonly Working[], room: readonly Redo[]): readonly string[] {
-  const faults = workings.flatMap((working) => {
-    const outcome = redone(working, room);
-    return [...(outcome.outcome === 'fault' ? [outcome.fault] : []), ...shownAsNothing(working)];
-  });
-  return [...new Set(faults)].slice(0, 12);
-}
 
 /** Ways to redo that no working asked for: they hold nothing. */
 function idle(workings: readonly Working[], room: readonly Redo[]): readonly string[] {
