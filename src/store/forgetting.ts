@@ -39,14 +39,20 @@ export async function listForgotten(places: readonly Database[], plot: string | 
 }
 
 /**
- * Forgets in a store that has one place: nothing can come back out of another.
+ * Forgets in a store that has one place: nothing can come back out of another, so that no note of it is needed.
  * @throws what the browser throws; nothing was forgotten then
  */
 export async function forgetInOne(db: Database, gone: Forgotten): Promise<void> {
+  await letGoOf(db, gone, async (tx) => {
+    if (gone.everything) await tx.objectStore('forgotten').clear();
+  });
+}
+
+async function letGoOf(db: Database, gone: Forgotten, also: (tx: WriteTx) => Promise<void>): Promise<void> {
   const state = await stateOf(db);
   await strictWrite(db, ALL_TABLES, async (tx) => {
     await remove(tx, gone);
-    if (gone.everything) await tx.objectStore('forgotten').clear();
+    await also(tx);
   });
   // Apart from the removing, which must work on a full disk: whoever forgets everything makes room.
   await strictWrite(db, ['facts'], async (tx) => {
@@ -131,7 +137,8 @@ export async function forgetWithPlace(first: Database, second: SecondPlace): Pro
     await strictWrite(first, NOTES, (tx) => revoke(tx, gone));
     throw cause;
   }
-  await forgetInOne(first, gone);
+  // The note stays, for the new second place: a log of the first that loses its end must not bring back what it took.
+  await letGoOf(first, gone, async () => undefined);
 }
 
 /** The second place could not write a forgetting down. */

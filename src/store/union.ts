@@ -46,7 +46,9 @@ export async function unite(first: Database, second: Database): Promise<boolean>
   const mine = await readPlace(first);
   const theirs = await readPlace(second).catch(() => undefined);
   if (theirs === undefined) return false;
-  const holdNothing = [mine, theirs].every(({ rows, photos, facts }) => rows.size + photos.size + facts.size === 0);
+  const holdNothing = [mine, theirs].every(
+    ({ rows, photos, facts, forgettings }) => rows.size + photos.size + facts.size + forgettings.size === 0,
+  );
   if (holdNothing && own.count + there.count === 0) return true;
   const forgettings = merged(mine.forgettings, theirs.forgettings);
   const forgotten = birthsGone(forgettings.values());
