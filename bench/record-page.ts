@@ -5,6 +5,8 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { chromium, type Page } from '@playwright/test';
+import type { Entry } from '#journal/entry.ts';
+import type { Kind } from '#journal/kinds/index.ts';
 import { exportLines } from '#journal/lines.ts';
 import { findChromium } from '../scripts/programs.mjs';
 import { createApp } from '../src/server/app.ts';
@@ -15,8 +17,18 @@ const ROUNDS = 3;
 /** A slow machine is waited for: what it took is told. */
 const PATIENCE_MS = 600_000;
 const LETTERS = 'grass';
-/** Sheets by their address, reached by a link or by the address bar of the app. */
-const SHEETS = ['/', '/plot', '/scraps', '/weigh-in', '/fill', '/shelf', '/can', '/pick', '/got', '/heap', '/record'];
+/** Every sheet by its address, reached by a link or by the address bar of the app; `:batch` is the last one filled, and so on. */
+const SHEETS = [
+  ...['/', '/plot', '/scraps', '/weigh-in', '/two-cases', '/fill', '/peg/:batch', '/peg/:batch/look'],
+  ...['/peg/:batch/strain', '/shelf', '/can', '/can/:bed', '/pick', '/weather', '/cress/:feed', '/got', '/got/:bed'],
+  ...['/cover', '/heap', '/record', '/print/tags', '/print/can', '/print/bean/:lot', '/print/cress', '/print/shed'],
+];
+const MADE_BY: Readonly<Record<string, Kind>> = {
+  ':batch': 'peg.filled',
+  ':bed': 'bed.described',
+  ':feed': 'bed.fed',
+  ':lot': 'scraps.weighed',
+};
 
 export interface RecordPageTimes {
   readonly entries: number;
@@ -37,7 +49,8 @@ export async function recordPageTimes(root: string, count: number): Promise<Reco
   if (executablePath === undefined) throw new Error('no Chromium was found (node scripts/ensure.mjs chromium)');
   const folder = await mkdtemp(path.join(os.tmpdir(), 'tilthwright-bench-'));
   const file = path.join(folder, 'record.jsonl');
-  await writeFile(file, exportLines(seasons(count)));
+  const entries = seasons(count);
+  await writeFile(file, exportLines(entries));
   const app = await createApp(path.join(root, 'dist/web'));
   const address = await app.listen({ host: '127.0.0.1', port: 0 });
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
@@ -52,10 +65,11 @@ export async function recordPageTimes(root: string, count: number): Promise<Reco
     const openMs = await openedAnew(page, `${address}/`);
     const sheets = [];
     for (const sheet of SHEETS) {
+      const to = addressIn(sheet, entries);
       // Once to fetch its script, then timed.
-      await opened(page, sheet);
+      await opened(page, to);
       const times = [];
-      for (let round = 0; round < ROUNDS; round++) times.push(await opened(page, sheet));
+      for (let round = 0; round < ROUNDS; round++) times.push(await opened(page, to));
       sheets.push({ sheet, ms: middle(times) });
     }
     const letterMs = await letter(page);
@@ -66,6 +80,14 @@ export async function recordPageTimes(root: string, count: number): Promise<Reco
     await app.close();
     await rm(folder, { recursive: true });
   }
+}
+
+function addressIn(sheet: string, entries: readonly Entry[]): string {
+  return sheet.replace(/:\w+/, (what) => {
+    const last = entries.findLast(({ kind, replaces }) => kind === MADE_BY[what] && replaces === undefined);
+    if (last === undefined) throw new Error(`the record measured has nothing for ${sheet}`);
+    return last.id;
+  });
 }
 
 async function takenIn(page: Page, file: string, count: number) {
