@@ -38,18 +38,25 @@ export function readBy(marks: readonly Mark[]): (at: number) => number {
   return (at) => low.figure + ((high.figure - low.figure) * (at - low.at)) / (high.at - low.at);
 }
 
-/** Litres of what is drawn cut open around an axis: its right side turned about the axis, piece by piece of a cone. */
-export function turnedL(path: string, axisX: number, pxPerM: number): number {
+/**
+ * Litres of what is drawn cut open around an axis: its right side turned about the axis, piece by piece of a cone.
+ * @param upToY counts only what lies beneath this height
+ */
+export function turnedL(path: string, axisX: number, pxPerM: number, upToY = Number.NEGATIVE_INFINITY): number {
   const side = cornersOf(path)
     .filter(({ x }) => x > axisX)
-    .toSorted((a, b) => a.y - b.y)
-    .map(({ x, y }) => ({ radiusM: (x - axisX) / pxPerM, downM: y / pxPerM }));
+    .toSorted((a, b) => a.y - b.y);
   let volumeM3 = 0;
   side.forEach((lower, i) => {
-    const upper = side[i - 1];
-    if (upper === undefined) return;
-    const [a, b] = [upper.radiusM, lower.radiusM];
-    volumeM3 += (Math.PI * (lower.downM - upper.downM) * (a * a + a * b + b * b)) / 3;
+    const above = side[i - 1];
+    if (above === undefined || lower.y <= upToY || lower.y === above.y) return;
+    const topY = Math.max(above.y, upToY);
+    const share = (topY - above.y) / (lower.y - above.y);
+    const [a, b] = [above.x + share * (lower.x - above.x), lower.x].map((x) => (x - axisX) / pxPerM) as [
+      number,
+      number,
+    ];
+    volumeM3 += (Math.PI * ((lower.y - topY) / pxPerM) * (a * a + a * b + b * b)) / 3;
   });
   return 1000 * volumeM3;
 }
