@@ -2,6 +2,7 @@
 // command line. The steps stand beside this file: sour-input, sour-open, sour-answer, sour-cautions, sour-likely.
 
 import { holdDays } from '#engine/souring/lines.ts';
+import { warmthUntil } from '#engine/souring/warmth-by-day.ts';
 import { workForecast } from '#engine/working/forecast.ts';
 import { workSourLine } from '#engine/working/souring.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -56,9 +57,7 @@ export function explainAnswer(opened: OpenedSour, answer: SourResult): readonly 
     }),
     ...workSourLine({
       temperatureC: answer.meanC.soFar,
-      told: answer.temperatureC
-        .filter(({ day }) => day <= answer.today)
-        .map(({ day, meanC }) => ({ day, temperatureC: meanC })),
+      told: warmthUntil(opened.known.batch.hourlyC, answer.today),
       acidSinceDay: answer.heldFromDay === undefined ? undefined : answer.heldFromDay - holdDays(answer.meanC.soFar),
     }),
   ];

@@ -36,3 +36,19 @@ export function warmthByDay(hourlyC: ArrayLike<number>, days: number): readonly 
     return { day, lowC, meanC: meanBetweenC(hourlyC, day, day + 1), highC };
   });
 }
+
+/**
+ * Each day until one, with the mean of its hours and the days they make up: together the mean from the start till then.
+ * @range at least the first hour, as meanBetweenC
+ * @arithmetic full hours
+ */
+export function warmthUntil(
+  hourlyC: ArrayLike<number>,
+  untilDay: number,
+): readonly { readonly day: number; readonly temperatureC: number; readonly stoodDays: number }[] {
+  const hours = Math.max(1, Math.ceil(untilDay * 24));
+  return Array.from({ length: Math.ceil(hours / 24) }, (_, day) => {
+    const until = Math.min(hours, (day + 1) * 24);
+    return { day, temperatureC: meanBetweenC(hourlyC, day, until / 24), stoodDays: until / 24 - day };
+  });
+}

@@ -8,8 +8,8 @@ import type { Input, Working } from './working.ts';
 export interface SourLineTrace {
   /** Mean since the filling; not a number where nobody measured. */
   readonly temperatureC: number;
-  /** The tellings of temperature, each with its day. */
-  readonly told: readonly { readonly day: number; readonly temperatureC: number }[];
+  /** The tellings of temperature, each with its day and how long it stood for. */
+  readonly told: readonly { readonly day: number; readonly temperatureC: number; readonly stoodDays: number }[];
   /** Since when it stands at or below pH 4.0; undefined while it does not. */
   readonly acidSinceDay: number | undefined;
 }
@@ -30,13 +30,13 @@ function workMean(trace: SourLineTrace): readonly Working[] {
       figure: 'temperature.meanC',
       label: 'mean temperature since the filling',
       unit: '°C',
-      formula: 'each temperature × the days it stood for, added up, ÷ all days; the first counts from the start',
+      formula:
+        'each temperature × the days it stood for, added up, ÷ all days; the first counts from the start, and before an hour has passed the last alone',
       value: trace.temperatureC,
-      inputs: trace.told.map(({ day, temperatureC }) => ({
-        label: `told on day ${Math.floor(day)}`,
-        value: temperatureC,
-        unit: '°C',
-      })),
+      inputs: trace.told.flatMap(({ day, temperatureC, stoodDays }) => [
+        { label: `told on day ${Math.floor(day)}`, value: temperatureC, unit: '°C' },
+        { label: `told on day ${Math.floor(day)}, stood for`, value: stoodDays, unit: 'days' },
+      ]),
       sources: ['practice'],
       doubts: ['How warm it was between two looks is not known.'],
     },

@@ -20,7 +20,7 @@ import { onDay } from './dates.ts';
 import { basinOf } from './line-shapes.ts';
 import { type Layer, layersOf } from './peg-layers.ts';
 import { type PegReading, seenUntil } from './peg-seen.ts';
-import { meanTemperatureC, type Told } from './peg-temperature.ts';
+import { meanTemperatureC, type Stood, stoodFor, type Told } from './peg-temperature.ts';
 
 /** From here on it is too warm for what sours it. @our-caution */
 export const TOO_WARM_C = 35;
@@ -61,7 +61,7 @@ export interface PegView {
   readonly vessel: PegVessel;
   readonly layers: readonly Layer[];
   /** Mean since the filling, and as last told; undefined where nobody measured. */
-  readonly temperature: { readonly meanC: number; readonly lastC: number; readonly told: readonly Told[] } | undefined;
+  readonly temperature: { readonly meanC: number; readonly lastC: number; readonly told: readonly Stood[] } | undefined;
   readonly judgement: Judgement;
   /** The looks as the judgement took them, and the day it is for: that of the end for one that was emptied. */
   readonly judged: readonly Look[];
@@ -209,7 +209,9 @@ export function standingPegs(of: Plot, now: string): readonly PegView[] {
 function temperatureOf(batch: Batch, bottled: readonly Told[], untilDay: number): PegView['temperature'] {
   const told = [...batch.temperatures, ...bottled].filter(({ day }) => day <= untilDay);
   const lastC = told.at(-1)?.temperatureC;
-  return lastC === undefined ? undefined : { meanC: meanTemperatureC(told, untilDay), lastC, told };
+  return lastC === undefined
+    ? undefined
+    : { meanC: meanTemperatureC(told, untilDay), lastC, told: stoodFor(told, untilDay) };
 }
 
 /** The shelf goes on where the pail ended; of several places the coolest counts. @our-caution */
