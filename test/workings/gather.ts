@@ -11,7 +11,7 @@ import { root } from '../house/code.ts';
 const SEED = 7_731;
 
 const { cases } = JSON.parse(readFileSync(path.join(root, 'test/contract/examples.json'), 'utf8')) as {
-  cases: readonly { readonly word: Word; readonly input: unknown }[];
+  cases: readonly { readonly word: Word; readonly input: object }[];
 };
 
 /** Cans by an aim instead of a ratio. */
@@ -62,7 +62,9 @@ export async function workingsOf(word: Word, runs: number): Promise<readonly Wor
   const asked = await task(word);
   const more = MORE[word];
   const drawn = [inputs[word], ...(more ? [more] : [])].flatMap((one) => fc.sample(one, { seed: SEED, numRuns: runs }));
-  const examples = cases.filter((one) => one.word === word).map(({ input }) => input);
+  // Few runs of the model do: the bands of a forecast are not redone, and what is redone does not hang on them.
+  const few = word === 'sour' ? { draws: 20 } : {};
+  const examples = cases.filter((one) => one.word === word).map(({ input }) => ({ ...input, ...few }));
   return [...examples, ...drawn].flatMap((input) => {
     const reply = asked.ask(JSON.parse(JSON.stringify(input)));
     return reply.ok ? reply.workings() : [];
