@@ -33,9 +33,6 @@ export function bottleM(sizeL: number): SizeM {
   return { widthM, heightM: 2.3 * widthM };
 }
 
-/** Neck and shoulders of a bottle stand above that by this share. */
-export const BOTTLE_NECK = 0.3;
-
 /** A watering can's body: a cylinder a tenth higher than wide. @arithmetic V = π w² h / 4 */
 export function canM(volumeL: number): SizeM {
   const widthM = Math.cbrt((4 * volumeL) / 1000 / (Math.PI * 1.1));

@@ -3,7 +3,17 @@
 
 import { flowPath, walked, wrapped } from './line-geometry.ts';
 import { type Box, type LineLayout, type LinePicture, type PegPlace, type Words, wordsHeight } from './line-picture.ts';
-import { axesIn, bottlesAt, CAN_REACH, pairs, scrapsAt, sizesFor, standAt, takesWidth } from './line-sizes.ts';
+import {
+  axesIn,
+  bottlesAt,
+  CAN_REACH,
+  LEAST_SPAN_PX,
+  pairs,
+  scrapsAt,
+  sizesFor,
+  standAt,
+  takesWidth,
+} from './line-sizes.ts';
 import { rimY } from './vessel-geometry.ts';
 
 const LETTER_PX = 9.6;
@@ -166,7 +176,8 @@ export function lyingLine(picture: LinePicture, width: number): LineLayout {
     );
   tips.push({ x: bottleAxis, y: bottleTip, way: 'down' });
   const { takes } = picture.bottles;
-  const takesPx = takes === undefined ? 0 : Math.max(18, takesWidth(firstRow, picture.bottles.each, takes.litres));
+  const takesPx =
+    takes === undefined ? 0 : Math.max(LEAST_SPAN_PX, takesWidth(firstRow, picture.bottles.each, takes.litres));
   const takesAt =
     takes !== undefined && firstRow.length > 0 ? { x: x.bottle + 2, y: benchY + 22, width: takesPx } : undefined;
 

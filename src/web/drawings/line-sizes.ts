@@ -9,6 +9,8 @@ export const CAN_REACH = { wide: 1.96, high: 1.5 } as const;
 /** A sack stands this share of its width behind the heap. */
 const SACK_BEHIND = 0.35;
 const BOTTLE_GAP = 5;
+/** Both ticks of a very short dimension are still told apart. */
+export const LEAST_SPAN_PX = 8;
 const USUAL_CAN_L = 10;
 const MOST_BOTTLES_IN_A_ROW = 8;
 const MOST_BOTTLE_ROWS = 2;

@@ -3,7 +3,17 @@
 
 import { flowPath, walked, wrapped } from './line-geometry.ts';
 import { type Box, type LineLayout, type LinePicture, type PegPlace, type Words, wordsHeight } from './line-picture.ts';
-import { axesIn, bottlesAt, CAN_REACH, pairs, scrapsAt, sizesFor, standAt, takesWidth } from './line-sizes.ts';
+import {
+  axesIn,
+  bottlesAt,
+  CAN_REACH,
+  LEAST_SPAN_PX,
+  pairs,
+  scrapsAt,
+  sizesFor,
+  standAt,
+  takesWidth,
+} from './line-sizes.ts';
 import { rimY } from './vessel-geometry.ts';
 
 /** Width of a letter of text on the widest usual sans, px. */
@@ -181,7 +191,8 @@ export function uprightLine(picture: LinePicture, width: number): LineLayout {
   tips.push({ x: tipX, y: bottleTip, way: 'down' });
   bench(bottleBench);
   const { takes } = picture.bottles;
-  const takesPx = takes === undefined ? 0 : Math.max(18, takesWidth(firstRow, picture.bottles.each, takes.litres));
+  const takesPx =
+    takes === undefined ? 0 : Math.max(LEAST_SPAN_PX, takesWidth(firstRow, picture.bottles.each, takes.litres));
   const takesAt =
     takes !== undefined && firstRow.length > 0 ? { x: 4, y: bottleBench + 22, width: takesPx } : undefined;
   const underBottles = bottleBench + (takesAt === undefined ? 0 : 40);
