@@ -86,7 +86,8 @@ function workHold(trace: SourLineTrace): readonly Working[] {
       ],
       sources: ['breidt-caldwell-2011', 'our-caution'],
       doubts: [
-        'The source gives kill times of 3 to 24 days and no table by temperature; the days are on the long side.',
+        'The source gives kill times of 3 to 24 days and no table by temperature. The days here are our own caution.',
+        'A straight line between its ends would give 15 days at pH 4.0, at a temperature that its summary does not tell.',
       ],
     },
   ];
