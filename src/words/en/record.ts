@@ -194,7 +194,8 @@ export const record = {
   all: 'all',
   /** While the words of a long record are being read. */
   searching: 'Searching the record …',
-  found: (shown: number, total: number) => (shown === total ? `${total} entries` : `${shown} of ${total} entries`),
+  found: (shown: number, total: number) =>
+    `${shown === total ? '' : `${shown} of `}${total} ${total === 1 ? 'entry' : 'entries'}`,
   nothingFound: 'No entry is like that.',
   more: (count: number) => `Show ${count} more`,
   states: { stands: 'stands', corrected: 'corrected', withdrawn: 'taken back', 'in-question': 'in question' },
