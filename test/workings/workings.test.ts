@@ -26,7 +26,7 @@ const ROOMS: Readonly<Partial<Record<Word, readonly Redo[]>>> = {
 };
 const RUNS = 100;
 /** A forecast is many runs of a model: fewer inputs are drawn of it. */
-const RUNS_OF: Readonly<Partial<Record<Word, number>>> = { sour: 3 };
+const RUNS_OF: Readonly<Partial<Record<Word, number>>> = { sour: 2 };
 
 /** Ways to redo that no working asked for: they hold nothing. */
 function idle(workings: readonly Working[], room: readonly Redo[]): readonly string[] {

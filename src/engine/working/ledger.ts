@@ -52,11 +52,12 @@ interface Asked extends BedWorked {
 }
 
 /** The harvest aimed at, and by how much it moves the nitrogen of the table, where the table tells. */
-function aimInputs(crop: Crop, goal: number | undefined): readonly Input[] {
+function aimInputs(crop: Crop, goalKgPerM2: number | undefined): readonly Input[] {
   const { needYieldKgPerM2: tableYield, nPer20PercentGPerM2: step, nNeedGPerM2: need } = crop;
-  if (goal === undefined || step === undefined || !(need && need.likely > 0 && tableYield && tableYield > 0)) return [];
+  if (goalKgPerM2 === undefined || step === undefined || !(need && need.likely > 0 && tableYield && tableYield > 0))
+    return [];
   return [
-    { label: `${crop.name}: harvest aimed at`, value: goal, unit: 'kg/m²' },
+    { label: `${crop.name}: harvest aimed at`, value: goalKgPerM2, unit: 'kg/m²' },
     { label: `${crop.name}: harvest of that figure`, value: tableYield, unit: 'kg/m²' },
     { label: `${crop.name}: for 20 % of that harvest`, value: step, unit: 'g/m²' },
   ];
