@@ -108,6 +108,13 @@ describe('two sour lines on one paper', () => {
     expect(paper.y(9)).toBe(paper.top);
     expect(paper.y(1)).toBe(paper.bottom);
   });
+  it('has room for a filling in hard water that begins above 6.6, and for one that ends below 3.3', () => {
+    const drawnPh = [7.2, 6.1, 4.2, 3.1];
+    const wide = casePaper({ width: 350, height: 214, days: 14, drawnPh });
+    const read = readBy(wide.phTicks.map((figure) => ({ figure, at: wide.y(figure) })));
+    for (const asked of drawnPh) expect(read(wide.y(asked))).toBeCloseTo(asked, 9);
+    expect(casePaper({ width: 350, height: 214, days: 14, drawnPh: [6.3, 3.6] }).y(6)).toBe(paper.y(6));
+  });
 });
 
 describe('the season of a bed', () => {

@@ -32,6 +32,7 @@ const RIGHT = 98;
 const TOP = 40;
 const NAME_HIGH = 20;
 const BOTTOM = 32;
+/** The axis goes from here to there, and on to the next half of a pH where a line does: what is drawn is what is said. */
 const TOP_PH = 6.6;
 const BOTTOM_PH = 3.3;
 /** Days an axis may end on: few, so that it stands still while figures are stepped. */
@@ -46,8 +47,17 @@ export function axisDays(sourDays: readonly (number | null)[]): number {
   return ENDS.find((days) => days >= wanted) ?? ENDS[ENDS.length - 1] ?? UNREACHED_DAYS;
 }
 
-/** The scales for so many days. */
-export function casePaper(room: { readonly width: number; readonly height: number; readonly days: number }): CasePaper {
+/** The scales for so many days, and for every pH that is drawn. */
+export function casePaper(room: {
+  readonly width: number;
+  readonly height: number;
+  readonly days: number;
+  readonly drawnPh?: readonly number[];
+}): CasePaper {
+  const highest = Math.max(TOP_PH, ...(room.drawnPh ?? []));
+  const lowest = Math.min(BOTTOM_PH, ...(room.drawnPh ?? []));
+  const topPh = highest > TOP_PH ? Math.ceil(highest * 2) / 2 : TOP_PH;
+  const bottomPh = lowest < BOTTOM_PH ? Math.floor(lowest * 2) / 2 : BOTTOM_PH;
   const right = room.width - RIGHT;
   const bottom = room.height - BOTTOM;
   const step = room.days <= 7 ? 1 : room.days <= 14 ? 2 : room.days <= 42 ? 7 : 10;
@@ -58,9 +68,9 @@ export function casePaper(room: { readonly width: number; readonly height: numbe
     bottom,
     days: room.days,
     x: (day) => LEFT + ((right - LEFT) * Math.min(day, room.days)) / room.days,
-    y: (ph) => TOP + ((bottom - TOP) * (TOP_PH - Math.min(TOP_PH, Math.max(BOTTOM_PH, ph)))) / (TOP_PH - BOTTOM_PH),
+    y: (ph) => TOP + ((bottom - TOP) * (topPh - Math.min(topPh, Math.max(bottomPh, ph)))) / (topPh - bottomPh),
     dayTicks: Array.from({ length: Math.floor(room.days / step) + 1 }, (_, i) => i * step),
-    phTicks: [4, 5, 6],
+    phTicks: Array.from({ length: Math.floor(topPh) - Math.ceil(bottomPh) + 1 }, (_, i) => Math.ceil(bottomPh) + i),
   };
 }
 

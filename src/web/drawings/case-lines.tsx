@@ -58,7 +58,14 @@ export function CaseLines(props: {
 }) {
   const { words } = props.picture;
   const days = createMemo(() => axisDays([props.picture.before.sourDay, props.picture.after.sourDay]));
-  const paper = createMemo(() => casePaper({ width: props.width, height: props.height, days: days() }));
+  const drawnPh = () =>
+    [props.picture.before, props.picture.after].flatMap(({ line, band }) => [
+      ...line.filter(({ day }) => day <= days()).map(({ ph }) => ph),
+      ...(band ?? []).filter(({ day }) => day <= days()).flatMap(({ ph }) => [ph.low, ph.high]),
+    ]);
+  const paper = createMemo(() =>
+    casePaper({ width: props.width, height: props.height, days: days(), drawnPh: drawnPh() }),
+  );
   const limitY = createMemo(() => limitTops(LIMITS, paper()));
   const keyX = (i: number) => paper().left + 14 + i * KEY_APART_PX;
   const drops = () =>
