@@ -6,6 +6,7 @@ import path from 'node:path';
 import { type Browser, chromium } from '@playwright/test';
 import { findChromium } from '../scripts/programs.mjs';
 import { createApp } from '../src/server/app.ts';
+import { withPainted } from './painted.ts';
 import { middle } from './rate.ts';
 
 const STEPS = 30;
@@ -42,21 +43,12 @@ async function timed(browser: Browser, address: string, slowed: number): Promise
   await page.getByRole('button', { name: 'Show me an example' }).click();
   const more = page.getByRole('button', { name: /clippings.* more$/i }).first();
   await more.waitFor();
-  // The compiler of tsx names functions through this helper of its own; the page does not have it.
-  await page.evaluate('globalThis.__name = (named) => named');
+  await withPainted(page);
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
   const measured = await more.evaluate(async (button: HTMLElement, steps: number) => {
     // The largest drawing of the sheet is the pail; what it shows must change with every step.
     const drawings = () => [...document.querySelectorAll('svg')].map((one) => one.outerHTML).join('');
-    const painted = () =>
-      new Promise<number>((resolve) => {
-        requestAnimationFrame(() => {
-          const after = new MessageChannel();
-          after.port1.onmessage = () => resolve(performance.now());
-          after.port2.postMessage(0);
-        });
-      });
     const found: { scriptMs: number; paintedMs: number; redrawn: boolean }[] = [];
     for (let i = 0; i < steps + 3; i++) {
       await painted();

@@ -11,6 +11,7 @@ import { exportLines } from '#journal/lines.ts';
 import { findChromium } from '../scripts/programs.mjs';
 import { createApp } from '../src/server/app.ts';
 import { seasons } from './journal.ts';
+import { withPainted } from './painted.ts';
 import { middle } from './rate.ts';
 
 const ROUNDS = 3;
@@ -56,8 +57,7 @@ export async function recordPageTimes(root: string, count: number): Promise<Reco
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
   try {
     const page = await browser.newPage({ serviceWorkers: 'block' });
-    // The compiler of tsx names functions through this helper of its own; the page does not have it.
-    await page.addInitScript('globalThis.__name = (named) => named');
+    await withPainted(page);
     await page.goto(`${address}/record`);
     await page.locator('#take-file').waitFor({ state: 'attached' });
     page.setDefaultTimeout(PATIENCE_MS);
@@ -120,14 +120,6 @@ async function openedAnew(page: Page, address: string): Promise<number> {
     await page.goto(address);
     times.push(
       await page.evaluate(async () => {
-        const painted = () =>
-          new Promise<number>((resolve) => {
-            requestAnimationFrame(() => {
-              const after = new MessageChannel();
-              after.port1.onmessage = () => resolve(performance.now());
-              after.port2.postMessage(0);
-            });
-          });
         let now = await painted();
         while (document.querySelector('h1') === null) now = await painted();
         return now;
@@ -174,14 +166,6 @@ async function opened(page: Page, sheet: string): Promise<number> {
 
 async function go(page: Page, sheet: string): Promise<number> {
   return await page.evaluate(async (to) => {
-    const painted = () =>
-      new Promise<number>((resolve) => {
-        requestAnimationFrame(() => {
-          const after = new MessageChannel();
-          after.port1.onmessage = () => resolve(performance.now());
-          after.port2.postMessage(0);
-        });
-      });
     await new Promise((resolve) => setTimeout(resolve, 300));
     await painted();
     const old = document.querySelector('main');
@@ -205,14 +189,6 @@ async function letter(page: Page): Promise<number> {
   await page.locator('#search-text').fill('q');
   await page.waitForFunction(() => !document.querySelector('.note[role="status"]')?.textContent?.includes('…'));
   const times = await page.evaluate(async (text) => {
-    const painted = () =>
-      new Promise<number>((resolve) => {
-        requestAnimationFrame(() => {
-          const after = new MessageChannel();
-          after.port1.onmessage = () => resolve(performance.now());
-          after.port2.postMessage(0);
-        });
-      });
     const field = document.querySelector('#search-text') as HTMLInputElement;
     const found: number[] = [];
     for (let length = 1; length <= text.length; length++) {

@@ -6,6 +6,7 @@ import { type Browser, chromium, type Page } from '@playwright/test';
 import { findChromium } from '../scripts/programs.mjs';
 import { createApp } from '../src/server/app.ts';
 import { pegPath } from '../test/screens/demo-peg.ts';
+import { withPainted } from './painted.ts';
 import { middle } from './rate.ts';
 
 export const SLOWED = 4;
@@ -100,19 +101,10 @@ async function timed(browser: Browser, address: string, one: Case) {
   const target = page.locator(one.timed);
   await target.scrollIntoViewIfNeeded();
   await page.waitForTimeout(200);
-  // The compiler of tsx names functions through this helper of its own; the page does not have it.
-  await page.evaluate('globalThis.__name = (named) => named');
+  await withPainted(page);
   const session = await context.newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
   const result = await target.evaluate(async (button: HTMLElement, drawn: string) => {
-    const painted = () =>
-      new Promise<number>((resolve) => {
-        requestAnimationFrame(() => {
-          const after = new MessageChannel();
-          after.port1.onmessage = () => resolve(performance.now());
-          after.port2.postMessage(0);
-        });
-      });
     await painted();
     const begun = performance.now();
     button.click();
