@@ -4,13 +4,13 @@
 import { describe, expect, it } from 'vitest';
 import { conductivityDsPerM } from '#engine/bottle/conductivity.ts';
 import { point } from '#engine/quantity/range.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
 /** Standard atomic weight, g/mol. */
 const POTASSIUM_G = 39.098;
 
 describe('the conductivity of a liquid', () => {
-  it.each(rows('conductivity.csv'))('$case: $verdict', (row) => {
+  it.each(published('conductivity.csv'))('$case: $verdict', (row) => {
     const found = conductivityDsPerM({ k: point(num(row, 'kMolPerL') * POTASSIUM_G) }, point(0));
     const expected = num(row, 'expectedDsPerM');
     if (found === undefined) throw new Error('potassium alone gives no conductivity');

@@ -7,10 +7,10 @@ import { RAW_MANURE_DAYS } from '#engine/can/limits.ts';
 import { eatingRules } from '#engine/rules/eating.ts';
 import { NOTHING_TOLD } from '#engine/scraps/profile.ts';
 import { figures } from '#engine/tables/index.ts';
-import { rows } from './rows.ts';
+import { published } from './rows.ts';
 
 describe('days and definitions of the codes', () => {
-  for (const row of rows('eating-days.csv')) {
+  for (const row of published('eating-days.csv')) {
     it(`${row.case}: ${row.expected}`, () => {
       const found = eatingWait({
         crop: row.crop,

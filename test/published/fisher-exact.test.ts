@@ -1,11 +1,11 @@
-// The exact test for two groups, against the worked example of a statistics program and values computed by another.
+// The exact test for two groups, against the worked example of a statistics program's manual.
 
 import { describe, expect, it } from 'vitest';
 import { chanceOfSoMany } from '#engine/quantity/fisher.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
 describe('the exact test for two groups', () => {
-  for (const row of rows('fisher-exact.csv')) {
+  for (const row of published('fisher-exact.csv')) {
     it(`agrees with ${row.locator} on ${row.case}`, () => {
       const ours = chanceOfSoMany(
         { markedCount: num(row, 'markedFirst'), allCount: num(row, 'allFirst') },
@@ -14,24 +14,4 @@ describe('the exact test for two groups', () => {
       expect(Math.abs(ours - num(row, 'chance'))).toBeLessThanOrEqual(num(row, 'tolerance'));
     });
   }
-
-  it('is certain of at least none, whatever the groups', () => {
-    for (let all = 0; all <= 20; all += 1) {
-      expect(chanceOfSoMany({ markedCount: 0, allCount: all }, { markedCount: 0, allCount: 20 })).toBeCloseTo(1, 12);
-      expect(chanceOfSoMany({ markedCount: 0, allCount: 9 }, { markedCount: all, allCount: 20 })).toBeCloseTo(1, 12);
-    }
-  });
-
-  it('gives no chance for counts that cannot be', () => {
-    const second = { markedCount: 1, allCount: 9 };
-    for (const first of [
-      { markedCount: 10, allCount: 9 },
-      { markedCount: -1, allCount: 9 },
-      { markedCount: 1.5, allCount: 9 },
-      { markedCount: Number.NaN, allCount: 9 },
-    ]) {
-      expect(chanceOfSoMany(first, second)).toBeNaN();
-      expect(chanceOfSoMany(second, first)).toBeNaN();
-    }
-  });
 });

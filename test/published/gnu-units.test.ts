@@ -5,7 +5,7 @@ import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import { celsiusFromFahrenheit, fahrenheitFromCelsius, UNITS, type UnitId } from '#engine/quantity/units.ts';
 import { type AlkalinityUnit, alkalinityMeqPerL } from '#engine/scraps/water.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
 const PROGRAM = '/usr/bin/units';
 
@@ -18,7 +18,7 @@ function asked(expression: string, unit: string): number {
 }
 
 describe('unit factors, GNU Units', () => {
-  for (const row of rows('gnu-units.csv')) {
+  for (const row of published('gnu-units.csv')) {
     it(`${row.case}: ${row.verdict} with ${row.expression}`, () => {
       const ours = UNITS[row.unit as UnitId].factor;
       const off = Math.abs(ours / asked(row.expression ?? '', row.si ?? '') - 1);
@@ -28,7 +28,7 @@ describe('unit factors, GNU Units', () => {
   }
 
   it('every unit of the tool is asked about, spoons and cups of pure practice apart', () => {
-    const covered = new Set(rows('gnu-units.csv').map((row) => row.unit));
+    const covered = new Set(published('gnu-units.csv').map((row) => row.unit));
     const bare = Object.keys(UNITS).filter((id) => !covered.has(id));
     expect(bare).toEqual(['tbsp-metric', 'tsp-metric', 'cup-au']);
   });

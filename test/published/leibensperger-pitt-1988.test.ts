@@ -6,11 +6,11 @@ import { describe, expect, it } from 'vitest';
 import { pailFigure } from '#engine/pail/figures.ts';
 import { sugarWindow } from '#engine/pail/sugar.ts';
 import { recipe } from '../worked/sugar-recipe.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
 describe('the safety factor taken from the minimum sugar of Leibensperger and Pitt 1988', () => {
   const safety = pailFigure('souring', 'safetyFactor');
-  for (const row of rows('leibensperger-pitt-1988.csv')) {
+  for (const row of published('leibensperger-pitt-1988.csv')) {
     const within = row.agrees === 'yes';
     it(`${row.case}: ${row.sugarPercentDm} % of dry matter ${within ? 'lies within' : 'lies above'} our factor of ${safety.low} to ${safety.high}`, () => {
       const bufferLot = `1/${row.dryMatter}/0/${row.bufferEqPerKgDmPerPh}/${row.startPh}`;

@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { celsiusFromFahrenheit, GRAIN_MG, UNITS, type UnitId } from '#engine/quantity/units.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
 describe('unit factors, NIST SP 811 Appendix B.8', () => {
-  for (const row of rows('nist-sp811-2008.csv')) {
+  for (const row of published('nist-sp811-2008.csv')) {
     it(`${row.case}: ${row.printed} ${row.si}`, () => {
       const { factor } = UNITS[row.unit as UnitId];
       const inSi = row.si === 'm3' ? factor / 1000 : factor;

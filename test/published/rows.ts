@@ -1,19 +1,20 @@
-// Reads a table of cases by its name. Two shelves hold them: test/published what was seen in a publication, test/worked
-// what we worked out by hand, with another program, or recall. A test asks for a table and gets the rows of both.
+// Reads a table of cases from one of two shelves: test/published holds what was seen in a publication, test/worked what
+// we worked out by hand, with another program, or recall. A test of test/published asks that shelf alone.
 
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 
-type Row = Readonly<Record<string, string>>;
+export type Row = Readonly<Record<string, string>>;
 
-const SHELVES = ['../published/', '../worked/'];
-
-/** Every row as a record of texts, those that were seen first; a table on neither shelf is our own fault. */
-export function rows(file: string): readonly Row[] {
-  const found = SHELVES.map((shelf) => new URL(shelf + file, import.meta.url)).filter((at) => existsSync(at));
-  if (found.length === 0) throw new Error(`neither shelf holds ${file}`);
-  return found.flatMap((at) => parse(readFileSync(at, 'utf8'), { columns: true }) as Row[]);
+function rowsOf(shelf: 'published' | 'worked', file: string): readonly Row[] {
+  return parse(readFileSync(new URL(`../${shelf}/${file}`, import.meta.url), 'utf8'), { columns: true });
 }
+
+/** Rows seen in a publication, as records of texts. */
+export const published = (file: string): readonly Row[] => rowsOf('published', file);
+
+/** Rows worked out or recalled, as records of texts. */
+export const worked = (file: string): readonly Row[] => rowsOf('worked', file);
 
 /** A number of a row; an empty or crooked cell is our own fault. */
 export function num(row: Row, column: string): number {

@@ -4,12 +4,12 @@
 import { describe, expect, it } from 'vitest';
 import { ADDED_EC_DS_PER_M, saltTolerance } from '#engine/can/limits.ts';
 import { figures } from '#engine/tables/index.ts';
-import { num, rows } from './rows.ts';
+import { num, published } from './rows.ts';
 
-const published = rows('salt-tolerance.csv');
+const table = published('salt-tolerance.csv');
 
 describe('salt tolerance', () => {
-  it.each(published)('$case: threshold and slope to the last digit', (row) => {
+  it.each(table)('$case: threshold and slope to the last digit', (row) => {
     expect(saltTolerance(row.crop ?? '')).toMatchObject({
       thresholdEcDsPerM: num(row, 'thresholdDsPerM'),
       slopePercentPerDsPerM: num(row, 'slopePercentPerDsPerM'),
@@ -17,7 +17,7 @@ describe('salt tolerance', () => {
   });
 
   it('has no crop that was not seen in the publication', () => {
-    expect([...figures('salt-tolerance').keys()].toSorted()).toEqual(published.map(({ crop }) => crop).toSorted());
+    expect([...figures('salt-tolerance').keys()].toSorted()).toEqual(table.map(({ crop }) => crop).toSorted());
   });
 });
 

@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { type DegreeDayWay, degreeDays } from '#engine/ground/degree-days.ts';
-import { rows } from '../published/rows.ts';
+import { worked } from '../published/rows.ts';
 
 describe('degree days of a day', () => {
-  it.each(rows('degree-days.csv'))('$case', (row) => {
+  it.each(worked('degree-days.csv'))('$case', (row) => {
     const found = degreeDays({
       lowC: Number(row.lowC),
       highC: Number(row.highC),

@@ -1,9 +1,33 @@
-// Nitrogen of compost, clippings and straw, worked by hand from volume, density and dry matter.
+// Nitrogen that comes free, against averages as they are recalled; and that of compost, clippings and straw, worked by
+// hand from volume, density and dry matter.
 
 import { describe, expect, it } from 'vitest';
-import { compostPanPercent, tiedUpG } from '#engine/ground/available.ts';
+import { compostPanPercent, panPercent, releasedFraction, tiedUpG } from '#engine/ground/available.ts';
 import { matterSupply } from '#engine/ground/supply.ts';
+import { point } from '#engine/quantity/range.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
+import { num, worked } from '../published/rows.ts';
+
+describe('the share of nitrogen free over a season', () => {
+  it.each(worked('pan.csv'))('of $case: $verdict', (row) => {
+    const { likely } = panPercent(num(row, 'nPercentDm'));
+    const off = Math.max(num(row, 'expectedLow') - likely, likely - num(row, 'expectedHigh'));
+    expect(off > 0 ? 'differs' : 'agrees').toBe(row.verdict);
+    expect(off).toBeLessThanOrEqual(5);
+  });
+
+  it('is straight in pounds a US ton between its two published ends', () => {
+    const lbPerUsTon = (nPercentDm: number) => (2000 * (nPercentDm / 100) * panPercent(nPercentDm).likely) / 100;
+    // 17.5 lb for each percent over 1.5
+    expect(lbPerUsTon(2)).toBeCloseTo(8.75, 1);
+    expect(lbPerUsTon(2.5)).toBeCloseTo(17.5, 1);
+    expect(lbPerUsTon(3)).toBeCloseTo(26.25, 1);
+  });
+
+  it('has come free to four fifths after 5 weeks at 17.5 °C', () => {
+    expect(releasedFraction('fresh', point(35 * 17.5)).likely).toBeCloseTo(0.8, 3);
+  });
+});
 
 describe('an inch of compost on 100 square feet', () => {
   // 0.236 m³ · 600 kg/m³ = 142 kg, half of it water, 1.5 % nitrogen, 0.35 % phosphorus

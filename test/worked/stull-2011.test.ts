@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { wetBulb } from '#engine/can/wet-bulb.ts';
-import { num, rows } from '../published/rows.ts';
+import { num, worked } from '../published/rows.ts';
 
 describe('the wet bulb', () => {
-  for (const row of rows('stull-2011.csv')) {
+  for (const row of worked('stull-2011.csv')) {
     it(`agrees with ${row.locator} on ${row.case}`, () => {
       const ours = wetBulb({
         temperatureC: num(row, 'temperatureC'),

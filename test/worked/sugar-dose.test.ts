@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { protonsPerMol } from '#engine/pail/acid-demand.ts';
 import { sugarWindow } from '#engine/pail/sugar.ts';
-import { num, rows } from '../published/rows.ts';
+import { num, worked } from '../published/rows.ts';
 import { recipe } from './sugar-recipe.ts';
 
 describe('the sugar dose worked by hand', () => {
-  for (const row of rows('sugar-dose.csv')) {
+  for (const row of worked('sugar-dose.csv')) {
     it(`${row.case}: needs ${row.neededHexoseG} g, own ${row.ownHexoseG} g, adds ${row.leastHexoseG} g`, () => {
       const water = { volumeL: num(row, 'waterL'), alkalinityMeqPerL: num(row, 'alkalinityMeqPerL') };
       const window = sugarWindow(recipe(row.lots ?? '', water, num(row, 'targetPh')));

@@ -4,12 +4,12 @@
 import { describe, expect, it } from 'vitest';
 import { momentOf } from '#journal/moment.ts';
 import { sunOfDates, sunOn } from '#tasks/plot/sun.ts';
-import { num, rows } from '../published/rows.ts';
+import { num, worked } from '../published/rows.ts';
 
 const minutes = (clock = '') => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
 
 describe('sunrise and sunset', () => {
-  for (const row of rows('sunrise.csv')) {
+  for (const row of worked('sunrise.csv')) {
     it(`agree with ${row.locator} at ${row.case}`, () => {
       const place = { latitudeDeg: num(row, 'latitudeDeg'), longitudeDeg: num(row, 'longitudeDeg') };
       const sun = sunOn(row.on ?? '', place, num(row, 'aheadMinutes'));

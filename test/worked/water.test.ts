@@ -9,10 +9,10 @@ import {
   type WaterAnswer,
   type WaterAsked,
 } from '#engine/scraps/water.ts';
-import { num, rows } from '../published/rows.ts';
+import { num, worked } from '../published/rows.ts';
 
 describe('chlorine doses and acid', () => {
-  for (const row of rows('water.csv')) {
+  for (const row of worked('water.csv')) {
     it(`${row.case}: ${row.expected}`, () => {
       const asked: WaterAsked = {
         volumeL: num(row, 'volumeL'),

@@ -42,7 +42,7 @@ export function releaseFigures(
  * @range days 0 and up
  * @returns a share, 0-1
  * @source li-2014 potassium; @memory the other elements
- * @checked published/extraction.csv
+ * @checked published/extraction.csv, worked/extraction.csv
  */
 export function releasedFraction(element: Element, at: StrainedAt): Range {
   const { finf, kPerDay } = releaseFigures(element, fermentAt(at.finalPh));

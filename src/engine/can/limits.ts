@@ -24,7 +24,7 @@ export const MESH_PER_NOZZLE_FRACTION = 0.5;
 /**
  * Days from a soil pour to picking for raw eating; not a published figure for such a feed.
  * @practice our caution, no source
- * @checked published/die-off.test.ts, against what is asked of waste water
+ * @checked worked/die-off.test.ts, against what is asked of waste water
  */
 export const RAW_SOIL_DAYS = 14;
 /** Days from an unheld batch to harvest, as asked of teas that failed or skipped their tests. @source nosb-2004 90 and 120 days */

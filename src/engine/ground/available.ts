@@ -17,7 +17,7 @@ const POINTS = ['fresh-1-5', 'fresh-2', 'fresh-2-5', 'fresh-3', 'fresh-3-5', 'fr
  * line of 0 to 35 lb a US ton. Below 1.5 % what is dug in is tied up instead (tiedUpG).
  * @range nPercentDm 0 and up; beyond the last point its share
  * @source pnw-636 highlights
- * @checked published/pan.csv
+ * @checked published/pan.csv, worked/pan.csv
  */
 export function panPercent(nPercentDm: number): Range {
   const [first] = POINTS;
@@ -41,7 +41,7 @@ export function panPercent(nPercentDm: number): Range {
  *   tied up = dry mass · (break-even − nitrogen fraction)
  *
  * @memory break-even 1.25 % likely, 1.0 to 1.5 %: data/release.csv
- * @checked published/pan.csv
+ * @checked worked/pan.test.ts
  */
 export function tiedUpG({ dryKg, nPercentDm }: { readonly dryKg: number; readonly nPercentDm: number }): Range {
   const even = plain(releaseFigure('tie-up', 'breakEvenNFraction'));
@@ -53,7 +53,7 @@ export function tiedUpG({ dryKg, nPercentDm }: { readonly dryKg: number; readonl
  * Share of a finished compost's nitrogen in the first year, percent, by its C:N.
  * @range without a C:N that of finished compost
  * @source clemson-compost below 20 released, above 30 tied up; @memory the shares
- * @checked published/pan.csv
+ * @checked worked/pan.test.ts
  */
 export function compostPanPercent(cn: number | undefined): Range {
   const edge = (quantity: string) => releaseFigure('compost', quantity).likely;

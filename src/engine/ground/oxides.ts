@@ -8,12 +8,12 @@ const P_IN_P2O5 = (2 * MASS_GPERMOL.p) / (2 * MASS_GPERMOL.p + 5 * MASS_GPERMOL.
 /** Share of potassium in K2O. @arithmetic 2 · 39.098 / (2 · 39.098 + 15.999) */
 const K_IN_K2O = (2 * MASS_GPERMOL.k) / (2 * MASS_GPERMOL.k + MASS_GPERMOL.o);
 
-/** Phosphorus in a figure given as phosphate, P = 0.4364 P2O5. @arithmetic @checked published/ground-units.csv */
+/** Phosphorus in a figure given as phosphate, P = 0.4364 P2O5. @arithmetic @checked worked/ground-units.csv */
 export function phosphorusPercent(p2o5Percent: number): number {
   return p2o5Percent * P_IN_P2O5;
 }
 
-/** Potassium in a figure given as potash, K = 0.8301 K2O. @arithmetic @checked published/ground-units.csv */
+/** Potassium in a figure given as potash, K = 0.8301 K2O. @arithmetic @checked worked/ground-units.csv */
 export function potassiumPercent(k2oPercent: number): number {
   return k2oPercent * K_IN_K2O;
 }

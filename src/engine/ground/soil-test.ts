@@ -94,7 +94,7 @@ export function ppmOfKgPerHa(value: number): number {
  *   Bray = −8.08 + 0.832 · M3
  *
  * @source osu-agbmps-phosphorus conversion
- * @checked published/soil-tests.csv
+ * @checked published/soil-tests.test.ts, worked/soil-tests.test.ts
  */
 export function brayOfMehlich3Ppm(mehlich3Ppm: number): number {
   const of = (quantity: string) => soilTestFigure('mehlich-3-icp-to-bray-1', quantity).likely;
@@ -105,7 +105,7 @@ export function brayOfMehlich3Ppm(mehlich3Ppm: number): number {
  * The class of a reading, or the question it raises.
  * @range value 0 and up; a value that is no number is given the question of its method
  * @source sare-building-soils table 21.2 and the other sources of data/soil-tests.csv
- * @checked published/soil-tests.csv
+ * @checked published/soil-tests.csv, worked/soil-tests.csv
  */
 export function readSoilTest({ element, value, unit, method, soilPh }: SoilReading): SoilReadAs {
   const ask = (why: SoilQuestion): SoilReadAs => ({ kind: 'question', why });
@@ -174,7 +174,7 @@ export function readNitrateUnit(typed: string): NitrateUnit | undefined {
  *
  * @range a depth counts for ppm alone; the other units are already for the depth sampled
  * @source osu-agbmps-phosphorus units; the rest @arithmetic
- * @checked published/ground-units.csv
+ * @checked worked/ground-units.test.ts
  */
 export function nitrateNGPerM2(told: {
   readonly value: number;

@@ -13,7 +13,7 @@ export interface Marked {
  * Limits: whole numbers, 0 <= marked <= all; NaN where they are not. Small groups need a large difference.
  * @returns chance from 0 to 1
  * @memory Fisher 1935, The design of experiments, chapter 2
- * @checked test/published/fisher-exact.csv
+ * @checked published/fisher-exact.csv, worked/fisher-exact.csv
  */
 export function chanceOfSoMany(first: Marked, second: Marked): number {
   if (!sound(first) || !sound(second)) return Number.NaN;

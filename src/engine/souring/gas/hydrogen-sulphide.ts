@@ -48,7 +48,7 @@ export function sulphideMol(dryMatterKg: number): Range {
  * @range pH up to 8, where more turns to ions; gas that leaked out is not taken off
  * @returns ppm
  * @source sander-2015 hydrogen sulfide
- * @checked published/h2s.csv
+ * @checked worked/h2s.csv
  */
 export function gasRoomPpm(vessel: Filled & { readonly ph: number; readonly sulphideMol: number }): number {
   const ions = Number.isNaN(vessel.ph) ? 0 : 10 ** (vessel.ph - PKA);

@@ -1,11 +1,11 @@
-// Hydrogen sulphide: its solubility against a compilation, and the gas room of a foul bucket by hand.
+// Hydrogen sulphide: its solubility away from 25 °C, and the gas room of a foul bucket, by hand.
 
 import { describe, expect, it } from 'vitest';
 import { foulGasPpm, gasRoomPpm, H2S_LIMITS_PPM, sulphideMol } from '#engine/souring/gas/hydrogen-sulphide.ts';
 import { henryMolPerLAtm } from '#engine/souring/gas/solubility.ts';
-import { num, rows } from './rows.ts';
+import { num, worked } from '../published/rows.ts';
 
-const cases = rows('h2s.csv');
+const cases = worked('h2s.csv');
 const of = (kind: string) => cases.filter((row) => row.kind === kind).map((row) => [row.case, row] as const);
 
 describe('solubility of hydrogen sulphide', () => {
