@@ -69,7 +69,7 @@ export function verdictsOf(log: HeapLog): readonly Verdict[] {
 
 const SOURCES: Readonly<Record<RuleId, string>> = {
   'cfr-7': 'cfr-7-205-203',
-  'cfr-21': 'cfr-21-112',
+  'cfr-21': 'cfr-21-112-54',
   'cfr-40': 'cfr-40-503',
   'cfr-40-slight': 'cfr-40-503',
   nosb: 'nosb-2006',
