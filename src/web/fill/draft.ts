@@ -144,3 +144,21 @@ export function fromPlan(plan: WeighInPlan, offers: FillOffers): Partial<FillDra
     sugarPlannedTyped: plan.sugar?.typed,
   };
 }
+
+/** What the plan has and the scale has not yet: all of it went in as planned. */
+export function allAsPlanned(draft: FillDraft): Partial<FillDraft> {
+  const { rows, water, sugar, waterPlannedL, waterPlannedTyped, sugarPlannedKg, sugarPlannedTyped } = draft;
+  const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${plainFigure(massKg)} kg`);
+  return {
+    rows: rows.map((row) =>
+      row.plannedKg !== undefined && row.amount.text === ''
+        ? { ...row, amount: kg(row.plannedKg, row.plannedTyped) }
+        : row,
+    ),
+    water:
+      waterPlannedL !== undefined && water.text === ''
+        ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`)
+        : water,
+    sugar: sugarPlannedKg !== undefined && sugar.text === '' ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
+  };
+}

@@ -3,15 +3,11 @@
 
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { keptVolume } from '#engine/quantity/kept.ts';
-import { plainFigure } from '#engine/quantity/number.ts';
 import { material } from '#engine/tables/index.ts';
-import type { Body } from '#journal/kinds/index.ts';
 import { explainFill, fillAnswer, fillBody, fillOffers } from '#tasks/plot/fill.ts';
 import { app, sayDate, titles } from '#words/en/app.ts';
 import { fillNeeds, fillSheet, pegTaken } from '#words/en/fill.ts';
 import { shortName } from '#words/en/weigh-in.ts';
-import { shapeNames } from '#words/en/weigh-in-labels.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
 import { Sheet } from '../app/sheet.tsx';
@@ -22,11 +18,11 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/weigh-in.css';
 import '../styles/strain.css';
 import '../styles/fill.css';
-import { EMPTY_FILL, type FillDraft, fromPlan, PLAN_KEY, readField, type WeighInPlan } from './draft.ts';
+import { allAsPlanned, EMPTY_FILL, type FillDraft, fromPlan, PLAN_KEY, readField, type WeighInPlan } from './draft.ts';
 import { LiquidPart } from './liquid-part.tsx';
 import { Passing } from './passing.tsx';
 import { Pegged, type PeggedFacts } from './pegged.tsx';
-import { readFill } from './reading.ts';
+import { newVessel, readFill } from './reading.ts';
 import { ScrapsPart } from './scraps-part.tsx';
 import { Standing } from './standing.tsx';
 import { VesselPart } from './vessel-part.tsx';
@@ -83,34 +79,9 @@ export function FillScreen() {
     (draft().waterPlannedL !== undefined && draft().water.text === '') ||
     (draft().sugarPlannedKg !== undefined && draft().sugar.text === '');
 
-  function allAsPlanned() {
-    const { rows, water, sugar, waterPlannedL, waterPlannedTyped, sugarPlannedKg, sugarPlannedTyped } = draft();
-    const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${plainFigure(massKg)} kg`);
-    change({
-      rows: rows.map((row) =>
-        row.plannedKg !== undefined && row.amount.text === ''
-          ? { ...row, amount: kg(row.plannedKg, row.plannedTyped) }
-          : row,
-      ),
-      water:
-        waterPlannedL !== undefined && water.text === ''
-          ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`)
-          : water,
-      sugar: sugarPlannedKg !== undefined && sugar.text === '' ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
-    });
-  }
-
   async function describeVessel(): Promise<string> {
-    const { newName, newShape, lid } = draft();
-    const { read } = reading().volume;
-    if (read === undefined) throw new Error('no volume');
-    const volume = keptVolume(read);
-    const body: Body<'vessel.described'> = {
-      name: newName.text.trim() || `${volume.typed} ${shapeNames[newShape]}`,
-      volume,
-      gasRoomFraction: (reading().gasRoom.value ?? 0) / 100,
-      ...(lid === undefined ? {} : { lid }),
-    };
+    const body = newVessel(draft(), reading());
+    if (body === undefined) throw new Error('no volume');
     // Kept at once: a second try after a refused filling must not describe it twice.
     const { id } = await record.act('vessel.described', body, (entry) => change({ vessel: entry.id }));
     return id;
@@ -179,7 +150,7 @@ export function FillScreen() {
             <VesselPart {...parts()} />
             <ScrapsPart {...parts()}>
               <Show when={waiting()}>
-                <button type="button" class="block" onClick={allAsPlanned}>
+                <button type="button" class="block" onClick={() => change(allAsPlanned(draft()))}>
                   {fillSheet.allAsPlanned}
                 </button>
               </Show>

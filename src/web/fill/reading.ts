@@ -3,8 +3,10 @@
 import type { Countries } from '#engine/quantity/ask.ts';
 import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
+import type { Body } from '#journal/kinds/index.ts';
 import type { FillAsk, FillOffers, FillPart, VesselOffer } from '#tasks/plot/fill.ts';
 import { type FillNeed, unreadFigure } from '#words/en/fill.ts';
+import { shapeNames } from '#words/en/weigh-in-labels.ts';
 import { readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 import type { FillDraft } from './draft.ts';
@@ -104,4 +106,19 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
         };
   const pegTrouble = pegRead === undefined ? { sentence: unreadFigure(typedPeg, `1 to ${MOST_PEG}`) } : undefined;
   return { rows, volume, gasRoom, warmth, water, sugar, starter, pegTrouble, peg: pegRead, offer, vesselL, ask, needs };
+}
+
+/** A vessel told on the filling sheet, as it is described; undefined without its size. */
+export function newVessel(
+  { newName, newShape, lid }: FillDraft,
+  { volume: { read }, gasRoom }: FillReading,
+): Body<'vessel.described'> | undefined {
+  if (read === undefined) return undefined;
+  const volume = keptVolume(read);
+  return {
+    name: newName.text.trim() || `${volume.typed} ${shapeNames[newShape]}`,
+    volume,
+    gasRoomFraction: (gasRoom.value ?? 0) / 100,
+    ...(lid === undefined ? {} : { lid }),
+  };
 }

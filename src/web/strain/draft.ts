@@ -1,9 +1,10 @@
 // What stands on the straining sheet, as typed, and what it reads as: problems at their fields, what is still to tell.
 
 import type { Countries } from '#engine/quantity/ask.ts';
+import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { BottlePlan } from '#tasks/plot/straining.ts';
-import { bottleNamed } from '#tasks/plot/straining-acts.ts';
+import { type BottlesTold, bottleNamed, type StrainingTold } from '#tasks/plot/straining-acts.ts';
 import { unreadFigure } from '#words/en/fill.ts';
 import type { strainSheet } from '#words/en/straining.ts';
 import { NO_TEXT, readFigure, readTyped, type TypedReading } from '../parts/typed.ts';
@@ -109,5 +110,40 @@ export function readStrain(draft: StrainDraft, countries: Countries): StrainRead
       : undefined,
     bottleNeeds,
     unread: Object.values(fields).some(({ trouble }) => trouble !== undefined),
+  };
+}
+
+/** What the sheet tells of the straining; undefined while something of it is still to tell. */
+export function strainedTold(batch: string, draft: StrainDraft, { fields }: StrainReading): StrainingTold | undefined {
+  const { rest, by, solidsTo } = draft;
+  const drained = fields.drained.read;
+  if (drained === undefined || rest === undefined) return undefined;
+  const ph = fields.ph.value;
+  return {
+    batch,
+    drained: keptVolume(drained),
+    rest,
+    ...(fields.solids.read && { solids: keptMass(fields.solids.read) }),
+    ...(ph === undefined || by === undefined ? {} : { acidity: { typed: draft.ph.settled.trim(), ph, by } }),
+    ...(fields.ec.value === undefined ? {} : { ecDsPerM: fields.ec.value }),
+    ...(fields.mesh.value === undefined ? {} : { meshMm: fields.mesh.value }),
+    ...(solidsTo === undefined ? {} : { solidsTo }),
+  };
+}
+
+/** What it tells of the bottles. */
+export function bottlesTold(
+  batch: string,
+  draft: StrainDraft,
+  { fields, plan }: StrainReading,
+): BottlesTold | undefined {
+  const { filled, size } = fields;
+  if (plan === undefined || filled.read === undefined || size.read === undefined) return undefined;
+  return {
+    batch,
+    plan,
+    filled: keptVolume(filled.read),
+    size: keptVolume(size.read),
+    place: draft.place.text.trim(),
   };
 }

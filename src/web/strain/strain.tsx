@@ -3,7 +3,6 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { pegName } from '#tasks/plot/batch-name.ts';
 import { batchNamed } from '#tasks/plot/peg.ts';
@@ -32,7 +31,7 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/weigh-in.css';
 import '../styles/strain.css';
 import { BottlesQuestion } from './bottles.tsx';
-import { EMPTY_STRAIN, readStrain, type StrainDraft, type StrainField } from './draft.ts';
+import { bottlesTold, EMPTY_STRAIN, readStrain, type StrainDraft, strainedTold } from './draft.ts';
 import { LiquidUse, Nutrients } from './liquid-facts.tsx';
 import { strainSteps } from './strain-steps.tsx';
 import { SumBars } from './sum-bars.tsx';
@@ -158,40 +157,14 @@ function StrainForm(props: {
   };
 
   async function write() {
-    const { fields, plan } = reading();
-    const { rest, by, solidsTo } = draft();
-    const drained = fields.drained.read;
     if (!ready()) return;
     setBusy(true);
-    const text = (name: StrainField) => draft()[name].settled.trim();
-    const ph = fields.ph.value;
     try {
       const acts = strainingActs({
         on: ask().now,
         shown: answer()?.shown,
-        strained:
-          onlyBottles() || drained === undefined || rest === undefined
-            ? undefined
-            : {
-                batch: props.batch.id,
-                drained: keptVolume(drained),
-                rest,
-                ...(fields.solids.read && { solids: keptMass(fields.solids.read) }),
-                ...(ph === undefined || by === undefined ? {} : { acidity: { typed: text('ph'), ph, by } }),
-                ...(fields.ec.value === undefined ? {} : { ecDsPerM: fields.ec.value }),
-                ...(fields.mesh.value === undefined ? {} : { meshMm: fields.mesh.value }),
-                ...(solidsTo === undefined ? {} : { solidsTo }),
-              },
-        bottled:
-          bottling() && plan !== undefined && fields.filled.read !== undefined && fields.size.read !== undefined
-            ? {
-                batch: props.batch.id,
-                plan,
-                filled: keptVolume(fields.filled.read),
-                size: keptVolume(fields.size.read),
-                place: draft().place.text.trim(),
-              }
-            : undefined,
+        strained: onlyBottles() ? undefined : strainedTold(props.batch.id, draft(), reading()),
+        bottled: bottling() ? bottlesTold(props.batch.id, draft(), reading()) : undefined,
       });
       const written = { peg: pegName(record.plot(), props.batch), bottled: bottling() };
       await record.acts(acts, () => {
