@@ -19,6 +19,20 @@ const byTag = (beds: readonly RoundBed[], tag: string) => {
   return found;
 };
 
+describe('a round with nothing to pour', () => {
+  it('comes to no litres, though a bed may be fed', () => {
+    const me = recorder();
+    const bed = me.did('bed.described', '2026-05-01', {
+      name: 'Gate',
+      area: { typed: '5 m²', areaM2: 5 },
+      eaten: 'cooked',
+    });
+    const round = roundOver({ plot: fold([bed]), now: '2026-06-01T08:00' });
+    expect(round.beds).toMatchObject([{ verdict: 'yes', portion: { totalL: 10 } }]);
+    expect([round.totalL, round.concentrateL]).toEqual([0, 0]);
+  });
+});
+
 describe('a round over the demo garden from peg 14', () => {
   const round = roundOver(garden('2026-06-26'));
 

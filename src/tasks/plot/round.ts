@@ -93,7 +93,7 @@ export interface Round {
   readonly liquid: Liquid | undefined;
   readonly strength: StrengthOf | undefined;
   readonly beds: readonly RoundBed[];
-  /** Sums over the beds that say yes. */
+  /** Sums over the beds that say yes; nothing where there is nothing to pour. */
   readonly totalL: number;
   readonly concentrateL: number;
 }
@@ -120,7 +120,8 @@ export function roundOver(asked: RoundAsk): Round {
   const liquid = liquidsOf(ask.plot, ask.now).find(({ id }) => id === ask.liquid);
   const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
   const beds = inWalkingOrder(ask.plot).map((bed) => strictestBed(bed, liquid, strength, ask));
-  const fed = beds.filter(({ verdict }) => verdict === 'yes');
+  const pours = liquid !== undefined && strength !== undefined;
+  const fed = beds.filter(({ verdict }) => pours && verdict === 'yes');
   return {
     liquid,
     strength,
