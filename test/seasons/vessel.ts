@@ -118,7 +118,7 @@ export function fillVessel(
   const warm = book.thermometer && mostly(draw) ? warmth(draw, grower.hand, 14, 26) : undefined;
   const fromTap = book.tap !== undefined && mostly(draw);
   const open = fillSheet(grower, recipe, plan);
-  // All as planned, or what the scale says on the day.
+  // All as planned, or what the scale says on the day; a bowl and all as planned is among the known faults.
   const isAsPlanned = mostly(draw) && recipe.plants.every(({ bowl }) => bowl === undefined);
   const went = recipe.plants.map(({ lot, amount }) =>
     isAsPlanned ? amount : mass(draw, grower.hand, amount.si * 0.8, Math.min(amount.si * 1.1, leftKg(lot))),

@@ -1,0 +1,101 @@
+// Faults between the weigh-in, the filling sheet and the peg that are known and stand until their floor is rebuilt. Each case says
+// what ought to be and is expected to fail: whoever mends the fault turns it. What a case needs is made outside of it, so that
+// nothing but the fault can make it fail.
+
+import { describe, expect, it } from 'vitest';
+import { fit } from '#tasks/fit.ts';
+import { bedStrips, vesselsDrawn } from '#tasks/plot/facts.ts';
+import { fillAnswer } from '#tasks/plot/fill.ts';
+import { lineView } from '#tasks/plot/line.ts';
+import { pegView } from '#tasks/plot/peg.ts';
+import { asPlanned, filled, PLANTS_KG, pail, WATER_L, weighIn } from './pail.ts';
+
+const field = (text: string) => ({ text, settled: text });
+
+describe('F1, a weight nobody weighed', () => {
+  const made = pail();
+  const draft = weighIn(made);
+  const inBowl = draft.lots.map((lot) => ({ ...lot, bowl: field('0.5 kg'), weight: field('2.6 kg') }));
+  const withBowl = asPlanned(made, { ...draft, lots: inBowl });
+  const emptyRows = draft.lots.map((lot) => ({ ...lot, key: 9, weight: field('') }));
+  const underEmpty = asPlanned(made, { ...draft, lots: [...emptyRows, ...draft.lots] });
+
+  it('is not met without a bowl and without an empty row', () => {
+    expect(asPlanned(made, draft).ask?.parts[0]?.actual?.massKg).toBe(PLANTS_KG);
+  });
+  it('plans what is in the bowl', () => {
+    expect(withBowl.ask?.parts[0]?.plannedKg).toBeCloseTo(PLANTS_KG, 9);
+  });
+  // The text with the bowl is handed over and read again: 2.6 kg are written down.
+  it.fails('F1: with a bowl on the scale, "All went in as planned" puts in what is in the bowl', () => {
+    expect(withBowl.ask?.parts[0]?.actual?.massKg).toBeCloseTo(PLANTS_KG, 9);
+  });
+  // Rows are matched by their kind, and the empty one gives its text.
+  it.fails('F1: under an empty row of the same kind a lot keeps its own weight', () => {
+    expect(underEmpty.ask?.parts[0]?.actual?.massKg).toBe(PLANTS_KG);
+  });
+});
+
+describe('F3, one pail stacked both ways up', () => {
+  const made = pail();
+  const { ask } = asPlanned(made, weighIn(made));
+  const answer = ask && fillAnswer(made.grower.plot, ask);
+  if (!answer?.ok) throw new Error('the pail was not answered');
+  const { grower, batch } = filled();
+  const onPeg = pegView({ plot: grower.plot, batch, now: grower.now }).layers.map(({ kind }) => kind);
+  const onFilling = answer.value.fit.layers.map(({ kind }) => kind);
+
+  it('has the same three things in it', () => {
+    expect(onPeg.toSorted()).toEqual(onFilling.toSorted());
+    expect(onPeg).toHaveLength(3);
+  });
+  // Water, sugar, plants from the floor up on one sheet; plants, sugar, water on the other.
+  it.fails('F3: the filling sheet and the peg draw them in one order from the floor up', () => {
+    expect(onPeg).toEqual(onFilling);
+  });
+});
+
+describe('F4, two rules for the shape of a thing', () => {
+  for (const [name, volumeL] of [
+    ['old barrel', 12],
+    ['Regentonne', 60],
+  ] as const) {
+    const { grower, batch } = filled({ name, volumeL });
+    const onPeg = pegView({ plot: grower.plot, batch, now: grower.now }).vessel.kind;
+    const [onFacts] = vesselsDrawn(grower.plot);
+    // One goes by English words in the name, the other by litres.
+    it.fails(`F4: "${name}" of ${volumeL} L has one shape on the facts sheet and on its peg`, () => {
+      expect(onFacts?.shape).toBe(onPeg);
+    });
+  }
+  const { grower } = pail();
+  grower.did('bed.described', { name: 'Pots', pots: { count: 6, volumeL: 10 }, eaten: 'cooked' });
+  const [row] = bedStrips(grower.plot);
+  const [strip] = lineView({ plot: grower.plot, now: grower.now }).beds.strips;
+  // Rim to rim in one row on one sheet, apart and in several rows on the other.
+  it.fails('F4: pots take the same ground on the facts sheet and on the overview', () => {
+    expect([row?.lengthM, row?.widthM]).toEqual([strip?.lengthM, strip?.widthM]);
+  });
+});
+
+describe('F5, assumptions that are hidden', () => {
+  const made = pail();
+  const { ask } = asPlanned(made, weighIn(made));
+  const filling = ask && fillAnswer(made.grower.plot, ask);
+  const weighed = fit({
+    vessel: { volumeL: 12, gasRoom: 0.25, lid: 'loose' },
+    plants: [{ material: 'grass-clippings-fresh', massKg: PLANTS_KG, treated: 'no' }],
+    water: { volumeL: WATER_L },
+    sugar: { product: 'white-sugar', massKg: 0.15 },
+  });
+  if (!filling?.ok || !weighed.ok) throw new Error('the pail was not answered');
+  const fields = (assumed: readonly { readonly field: string }[]) => assumed.map((one) => one.field);
+
+  it('are listed at the weigh-in', () => {
+    expect(fields(weighed.value.assumed)).toContain('alkalinityMeqPerL');
+  });
+  // A hard water is passed on as if the grower had told it.
+  it.fails('F5: the filling sheet lists what was counted of a water that nobody told', () => {
+    expect(fields(filling.value.fit.assumed)).toEqual(fields(weighed.value.assumed));
+  });
+});
