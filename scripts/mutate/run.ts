@@ -1,0 +1,70 @@
+// One run of the mutation tester over a room. Each mutant is one change of one place; it is noticed when a test of the
+// room fails or runs on for ever. Emptied strings are left out: most are codes that the types refuse, and the sentences
+// have tests of their own.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { Stryker } from '@stryker-mutator/core';
+import { drawn } from './draw.ts';
+import { filesUnder, type Room } from './room.ts';
+import { copyForTypes, refusedByTypes } from './types.ts';
+
+/** A change, and what became of it. */
+export interface Mutant {
+  readonly file: string;
+  readonly line: number;
+  readonly was: string;
+  readonly became: string;
+  readonly outcome: 'noticed' | 'survived' | 'refused by the types';
+}
+
+/** The mutants of a draw of a room; without a seed, all of the room. */
+export async function mutantsOf(room: Room, seed: number | undefined, lines: number): Promise<readonly Mutant[]> {
+  const all = ['src', 'test'].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((file) =>
+      path.posix.join(folder, ...file.split(path.sep)),
+    ),
+  );
+  const files = filesUnder(room.source, all).filter((file) => !/\.(test|d)\.ts$/.test(file));
+  const tests = filesUnder(room.tests, all).filter((file) => file.endsWith('.test.ts') && !room.without.includes(file));
+  process.env.MUTATE_TESTS = JSON.stringify(tests);
+  const results = await new Stryker({
+    testRunner: 'vitest',
+    plugins: ['@stryker-mutator/vitest-runner'],
+    vitest: { configFile: 'scripts/mutate/vitest.config.ts', related: false },
+    mutate:
+      seed === undefined ? [...files] : drawn(files, seed, lines).map(({ file, from, to }) => `${file}:${from}-${to}`),
+    mutator: { excludedMutations: ['StringLiteral'] },
+    coverageAnalysis: 'perTest',
+    incremental: true,
+    incrementalFile: `build/mutate/${room.name}.json`,
+    tempDirName: 'build/mutate/sandbox',
+    ignorePatterns: ['docs', 'bench', 'build', 'test/screens', 'test-results'],
+    // The compiler of this project has no interface for JavaScript: nothing is to be read by it.
+    tsconfigFile: 'build/mutate/no-tsconfig.json',
+    concurrency: 2,
+    reporters: ['progress-append-only'],
+    allowConsoleColors: false,
+  }).runMutationTest();
+  const lost = results.filter(({ status }) => status === 'RuntimeError' || status === 'Pending');
+  if (lost.length > 0) throw new Error(`mutate: ${lost.length} mutants of ${room.name} could not be run.`);
+  copyForTypes();
+  return results.flatMap((one): readonly Mutant[] => {
+    const { status, fileName, location, replacement = '' } = one;
+    if (status === 'Ignored' || status === 'CompileError') return [];
+    const file = path.relative('.', fileName).replaceAll('\\', '/');
+    const text = readFileSync(file, 'utf8');
+    const [from, to] = [offset(text, location.start), offset(text, location.end)];
+    const changed = text.slice(0, from) + replacement + text.slice(to);
+    const outcome = ['Killed', 'Timeout'].includes(status)
+      ? 'noticed'
+      : refusedByTypes(room.types, file, changed)
+        ? 'refused by the types'
+        : 'survived';
+    return [{ file, line: location.start.line, was: text.slice(from, to), became: replacement, outcome }];
+  });
+}
+
+/** The place in a text of a line and a column, both counted from 1. */
+const offset = (text: string, { line, column }: { readonly line: number; readonly column: number }) =>
+  [...text.split('\n').slice(0, line - 1), ''].join('\n').length + column - 1;
