@@ -1,0 +1,64 @@
+// The part of docs/tests.md on mutations: a row for each run, then the survivors of the last draw of each room. Next:
+// test/house/tests-page.test.ts holds the page to docs/mutants.json.
+
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { ROOMS } from './room.ts';
+import { EQUAL, type Run, runs } from './score.ts';
+
+const PAGE = 'docs/tests.md';
+const [FROM, TO] = ['<!-- mutations: npm run mutate -->', '<!-- end of mutations -->'];
+
+/** The part of the page between its marks. */
+export function mutationsPart(): string {
+  const all = runs();
+  const last = ROOMS.flatMap(({ name }) => all.filter(({ room }) => room === name).slice(-1));
+  return [
+    FROM,
+    '## Changes of the code',
+    '',
+    'One change of one place at a time: a condition turned, a sum made a difference, a list emptied, a block left out.',
+    'Noticed means that a test of the room failed, or ran on without end. Changes that the types refuse are no mutants;',
+    'emptied strings are left out. A draw takes statements of the top level by its seed; tests were written after seed 1',
+    'was seen, so that its share is no measure of what was not looked at: a later seed is.',
+    '',
+    '| room | goal | draw | changes | noticed | share | same answer | refused by the types |',
+    '|---|---|---|---|---|---|---|---|',
+    ...all.map(row),
+    '',
+    ...last.flatMap(survivorsOf),
+    '### Changes that leave every answer as it is',
+    '',
+    ...EQUAL.map(({ file, was, became, why }) => `- ${file}: ${code(was)} → ${code(became)}: ${why}`),
+    TO,
+  ].join('\n');
+}
+
+function row(run: Run): string {
+  const goal = ROOMS.find(({ name }) => name === run.room)?.goal ?? Number.NaN;
+  const mutants = run.noticed + run.survivors.length;
+  const share = mutants === 0 ? '' : percent(run.noticed / mutants);
+  const draw = run.seed === null ? 'whole' : `seed ${run.seed}`;
+  return `| ${[run.room, percent(goal), draw, mutants, run.noticed, share, run.equal, run.refusedByTypes].join(' | ')} |`;
+}
+
+function survivorsOf({ room, survivors }: Run): readonly string[] {
+  if (survivors.length === 0) return [];
+  const lines = survivors.map(({ file, line, was, became }) => `- ${file}:${line}: ${code(was)} → ${code(became)}`);
+  return [`### Survivors of ${room}`, '', ...lines, ''];
+}
+
+const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
+
+/** A piece of code in one short line. */
+function code(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return `\`${line.length > 70 ? `${line.slice(0, 67)}...` : line}\``;
+}
+
+/** Puts the part into the page, in place of the part of before. */
+export function writeTestsPage(): void {
+  const before = existsSync(PAGE) ? readFileSync(PAGE, 'utf8') : '# What the tests notice\n';
+  const [head = '', rest = ''] = before.split(FROM);
+  const tail = rest.split(TO)[1] ?? '';
+  writeFileSync(PAGE, `${head.trimEnd()}\n\n${mutationsPart()}\n${tail}`);
+}
