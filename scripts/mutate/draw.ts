@@ -1,9 +1,10 @@
 // The draw: which declarations of a room are changed. A whole room would take hours, so statements of the top level are
-// taken in an order that depends on nothing but the seed and their names, until their lines are enough.
+// taken in an order that depends on nothing but the seed and their names, until they hold mutants enough.
 
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { parseSync } from 'oxc-parser';
+import { mutantLines } from './mutant-lines.ts';
 
 /** A statement of the top level: its file, its first and last line. */
 export interface Piece {
@@ -28,18 +29,19 @@ function isTypes(node: { readonly type: string; readonly declaration?: unknown; 
 }
 
 /**
- * Pieces in the order of their draw, as many as are needed for so many lines. Two seeds share about as many pieces as
- * chance gives them.
+ * Pieces in the order of their draw, as many as hold so many mutants. Two seeds share about as many pieces as chance
+ * gives them.
  */
-export function drawn(files: readonly string[], seed: number, lines: number): readonly Piece[] {
+export async function drawn(files: readonly string[], seed: number, mutants: number): Promise<readonly Piece[]> {
+  const startLines = await mutantLines(files);
   const inOrder = files
     .flatMap((file) => pieces(file).map((piece, index) => ({ piece, rank: rank(`${seed} ${file} ${index}`) })))
     .sort((a, b) => (a.rank < b.rank ? -1 : 1))
     .map(({ piece }) => piece);
-  let left = lines;
-  return inOrder.filter(({ from, to }) => {
+  let left = mutants;
+  return inOrder.filter(({ file, from, to }) => {
     const takes = left > 0;
-    left -= to - from + 1;
+    left -= (startLines.get(file) ?? []).filter((line) => line >= from && line <= to).length;
     return takes;
   });
 }

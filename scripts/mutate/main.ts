@@ -1,4 +1,4 @@
-// npm run mutate [-- ROOM …] [-- --seed N] [-- --lines N] [-- --whole]: changes the code of a room in one place at a time,
+// npm run mutate [-- ROOM …] [-- --seed N] [-- --mutants N] [-- --whole]: changes the code of a room in one place at a time,
 // and asks the tests whether they notice. Prints the share noticed and each survivor, and writes both to docs/tests.md.
 
 import '../node-version.mjs';
@@ -12,7 +12,7 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     seed: { type: 'string', default: '1' },
-    lines: { type: 'string', default: '420' },
+    mutants: { type: 'string', default: '300' },
     whole: { type: 'boolean' },
   },
 });
@@ -23,7 +23,7 @@ if (unknown.length > 0) {
 }
 for (const room of ROOMS.filter(({ name }) => positionals.length === 0 || positionals.includes(name))) {
   const seed = values.whole ? undefined : Number(values.seed);
-  const run = score(room, seed, await mutantsOf(room, seed, Number(values.lines)));
+  const run = score(room, seed, await mutantsOf(room, seed, Number(values.mutants)));
   saved(run);
   for (const { file, line, was, became } of run.survivors) console.log(`${file}:${line}  ${was}  →  ${became}`);
   console.log(`${room.name}: ${run.noticed} of ${run.noticed + run.survivors.length} noticed`);

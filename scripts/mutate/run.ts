@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 import { drawn } from './draw.ts';
+import { EXCLUDED } from './mutant-lines.ts';
 import { filesUnder, type Room } from './room.ts';
 import { copyForTypes, refusedByTypes } from './types.ts';
 
@@ -19,7 +20,7 @@ export interface Mutant {
 }
 
 /** The mutants of a draw of a room; without a seed, all of the room. */
-export async function mutantsOf(room: Room, seed: number | undefined, lines: number): Promise<readonly Mutant[]> {
+export async function mutantsOf(room: Room, seed: number | undefined, mutants: number): Promise<readonly Mutant[]> {
   const all = ['src', 'test'].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((file) =>
       path.posix.join(folder, ...file.split(path.sep)),
@@ -33,8 +34,10 @@ export async function mutantsOf(room: Room, seed: number | undefined, lines: num
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'scripts/mutate/vitest.config.ts', related: false },
     mutate:
-      seed === undefined ? [...files] : drawn(files, seed, lines).map(({ file, from, to }) => `${file}:${from}-${to}`),
-    mutator: { excludedMutations: ['StringLiteral'] },
+      seed === undefined
+        ? [...files]
+        : (await drawn(files, seed, mutants)).map(({ file, from, to }) => `${file}:${from}-${to}`),
+    mutator: { excludedMutations: EXCLUDED },
     coverageAnalysis: 'perTest',
     incremental: true,
     incrementalFile: `build/mutate/${room.name}.json`,
