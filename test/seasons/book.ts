@@ -10,6 +10,8 @@ export interface BookBed {
   readonly areaM2: number | undefined;
   readonly fedM2: number | undefined;
   readonly pots: number | undefined;
+  /** Litres of one pot. */
+  readonly potL: number | undefined;
   readonly crop: string | undefined;
   readonly eaten: Body<'bed.described'>['eaten'];
   readonly feed: Body<'bed.described'>['feed'];

@@ -94,7 +94,19 @@ function bed(draw: Draw, grower: Grower, book: Book): void {
   if (fed) grower.meant('fed area of a bed', kept?.fedArea?.areaM2, fed);
   if (pot) grower.meant('litres of a pot', kept?.pots?.volumeL, pot);
   if (kept === undefined) throw new Error(`no bed of ${JSON.stringify(body)}`);
-  book.beds.push({ id, name, tag, areaM2: size?.si, fedM2: fed?.si, pots, crop, eaten, feed, walkingOrder });
+  book.beds.push({
+    id,
+    name,
+    tag,
+    areaM2: size?.si,
+    fedM2: fed?.si,
+    pots,
+    potL: pot?.si,
+    crop,
+    eaten,
+    feed,
+    walkingOrder,
+  });
 }
 
 function vessel(draw: Draw, grower: Grower, book: Book): void {

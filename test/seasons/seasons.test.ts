@@ -9,6 +9,7 @@ import { batches, stock } from './shown/batches.ts';
 import { bottles, strainings } from './shown/bottles.ts';
 import { cards, picks } from './shown/can.ts';
 import { Differences } from './shown/difference.ts';
+import { ground, heap } from './shown/ground.ts';
 
 const COUNT = Number(process.env.SEASONS ?? 40);
 const drawn = fc.sample(seasons, { seed: 20_261_130, numRuns: COUNT });
@@ -43,5 +44,11 @@ describe(`${COUNT} seasons typed into the forms`, () => {
   });
   it('show on pick day and at the shed door the longest wait of all pours', () => {
     expect(differing(picks)).toEqual([]);
+  });
+  it('show what the beds got and lack, and what the cover is asked to close, as the word of the command line sums it', () => {
+    expect(differing(ground)).toEqual([]);
+  });
+  it('show of the heap the masses, the C:N and the water of the engine', () => {
+    expect(differing(heap)).toEqual([]);
   });
 });
