@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
-import { drawn } from './draw.ts';
+import type { Piece } from './draw.ts';
 import { EXCLUDED } from './mutant-lines.ts';
 import { filesUnder, type Room } from './room.ts';
 import { copyForTypes, refusedByTypes } from './types.ts';
@@ -19,27 +19,29 @@ export interface Mutant {
   readonly outcome: 'noticed' | 'survived' | 'refused by the types';
 }
 
-/** The mutants of a draw of a room; without a seed, all of the room. */
-export async function mutantsOf(room: Room, seed: number | undefined, mutants: number): Promise<readonly Mutant[]> {
-  const all = ['src', 'test'].flatMap((folder) =>
-    readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((file) =>
-      path.posix.join(folder, ...file.split(path.sep)),
-    ),
+/** The files of a room that are changed. */
+export function filesOf({ source }: Room): readonly string[] {
+  return filesUnder(source, allFiles()).filter((file) => !/\.(test|d)\.ts$/.test(file));
+}
+
+/**
+ * What becomes of the mutants in these pieces of a room. What an earlier run found is kept for code and tests that are
+ * as they were, unless all is to be asked `anew`.
+ */
+export async function mutantsOf(room: Room, pieces: readonly Piece[], anew: boolean): Promise<readonly Mutant[]> {
+  const tests = filesUnder(room.tests, allFiles()).filter(
+    (file) => file.endsWith('.test.ts') && !room.without.includes(file),
   );
-  const files = filesUnder(room.source, all).filter((file) => !/\.(test|d)\.ts$/.test(file));
-  const tests = filesUnder(room.tests, all).filter((file) => file.endsWith('.test.ts') && !room.without.includes(file));
   process.env.MUTATE_TESTS = JSON.stringify(tests);
   const results = await new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'scripts/mutate/vitest.config.ts', related: false },
-    mutate:
-      seed === undefined
-        ? [...files]
-        : (await drawn(files, seed, mutants)).map(({ file, from, to }) => `${file}:${from}-${to}`),
+    mutate: pieces.map(({ file, from, to }) => `${file}:${from}-${to}`),
     mutator: { excludedMutations: EXCLUDED },
     coverageAnalysis: 'perTest',
     incremental: true,
+    force: anew,
     incrementalFile: `build/mutate/${room.name}.json`,
     tempDirName: 'build/mutate/sandbox',
     ignorePatterns: ['docs', 'bench', 'build', 'test/screens', 'test-results'],
@@ -66,6 +68,15 @@ export async function mutantsOf(room: Room, seed: number | undefined, mutants: n
         : 'survived';
     return [{ file, line: location.start.line, was: text.slice(from, to), became: replacement, outcome }];
   });
+}
+
+/** Every file of the code and of the tests. */
+function allFiles(): readonly string[] {
+  return ['src', 'test'].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((file) =>
+      path.posix.join(folder, ...file.split(path.sep)),
+    ),
+  );
 }
 
 /** The place in a text of a line and a column, both counted from 1. */

@@ -58,6 +58,8 @@ export function runs(): readonly Run[] {
 /** Puts a run on record, in place of the one of the same room and seed. */
 export function saved(run: Run): void {
   const others = runs().filter(({ room, seed }) => room !== run.room || seed !== run.seed);
-  const all = [...others, run].sort((a, b) => a.room.localeCompare(b.room) || (a.seed ?? 0) - (b.seed ?? 0));
+  const all = [...others, run].sort(
+    (a, b) => a.room.localeCompare(b.room) || (a.seed ?? Number.MAX_VALUE) - (b.seed ?? Number.MAX_VALUE),
+  );
   writeFileSync(RUNS, `${JSON.stringify(all, null, 2)}\n`);
 }
