@@ -61,6 +61,7 @@ const at = (id: string, quantity: string) => sprayFigure(id, quantity).likely;
 /**
  * Limits of spraying, each with its source in data/spray.csv.
  * @source grdc-spray-manual-2025 10.8; wind and delta-T of grdc-spray-manual-drying
+ * @practice the half hour beyond the hour after sunrise that 10.8 gives is our caution
  */
 export const SPRAY_LIMITS = {
   leastWindKmPerH: at('wind', 'leastKmPerH'),

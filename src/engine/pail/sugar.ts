@@ -67,7 +67,8 @@ function hexoseFor(totalEq: Range, perMol: number): Range {
  *
  * A product that must be soured itself (molasses) raises its own need: with c grams of hexose needed per gram
  * added, S = (SF · H − own) / (1 − SF · c); at SF · c ≥ 1 no amount would do and the window is closed.
- * @source leibensperger-pitt-1988 minimum sugar table, for the safety factor of 2 (1.5-2.5)
+ * @source leibensperger-pitt-1988 minimum sugar table, from which the safety factor of 2 (1.5-2.5) is derived; it is
+ * not checked by that table, and no other publication of such a factor is known to us
  * @deviates solves the product's own buffer exactly where two rounds of iteration are common
  * @checked worked/sugar-dose.csv
  */

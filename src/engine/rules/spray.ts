@@ -65,7 +65,7 @@ export const sprayRules: readonly MildRule<SpraySituation>[] = [
     {
       id: 'spray-inversion',
       source: 'grdc-spray-manual-2025',
-      locator: '10.8',
+      locator: '10.8, about one hour after sunrise; half an hour more is our caution',
       looksAt: 'the hours since sunrise and until sunset, with cloud, wind of the night and warming where told',
     },
     () => ({ afterSunriseH: SPRAY_LIMITS.afterSunriseH, beforeSunsetH: SPRAY_LIMITS.beforeSunsetH }),
