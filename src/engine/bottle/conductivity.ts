@@ -14,13 +14,15 @@ export type Ions = Readonly<Partial<Record<Exclude<Element, 'p'>, Range>>>;
 /**
  * Electrical conductivity of the liquid.
  *
- *   EC = (K/39 + NH4-N/14 + Ca/20 + Mg/12.2) / 10   dS/m, mg/L, ± 25 %
+ *   EC = (K/39 + NH4-N/14 + Ca/20 + Mg/12.2) / 10   dS/m, mg/L, 25 % less to 41 % more
  *
  * Sodium is left out, since nobody knows it for a batch: salty scraps read higher. So is every element that
- * is not known: the caller says that the figure is too low.
+ * is not known: the caller says that the figure is too low. No can is held to it: one that was not measured counts as
+ * the saltiest that is published (can/limits.ts).
  * @returns dS/m; undefined when no ion is known
- * @memory rule of thumb
- * @checked published/conductivity.csv: under potassium chloride; worked/conductivity.csv: lactate and acetate
+ * @memory rule of thumb and its low end
+ * @source wu-koch-pratt-1991 the high end: all of it potassium chloride
+ * @checked published/conductivity.csv: potassium chloride; worked/conductivity.csv: lactate and acetate
  */
 export function conductivityDsPerM(ions: Ions, ammoniumFraction: Range): Range | undefined {
   const terms: Range[] = [];
