@@ -13,7 +13,7 @@ export interface Cans {
   readonly cans: readonly Can[];
 }
 
-/** A part-can smaller than this share of a can is rounding, not a can. */
+/** A part-can of no more than this share of a can is rounding, not a can. */
 const LEAST_PART_FRACTION = 1e-6;
 
 /**

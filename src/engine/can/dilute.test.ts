@@ -25,6 +25,17 @@ describe('the share of concentrate', () => {
       why: 'too-weak',
     });
   });
+  it('is reachable up to all that the undiluted batch holds: 6 g/m² from 2 g/L at 3 L/m², and not 6.01', () => {
+    const aim = { kind: 'nutrient', element: 'n', contentGPerL: 2, depthLPerM2: 3 } as const;
+    expect(shareFor({ ...aim, aimGPerM2: 6 })).toEqual({ reachable: true, concentrateFraction: 1 });
+    expect(shareFor({ ...aim, aimGPerM2: 6.01 })).toMatchObject({ reachable: false, mostGPerM2: 6 });
+  });
+  it('brings the can to the salt limit: (2 − 0.5) / (5 − 0.5) is a third', () => {
+    const found = shareFor({ kind: 'conductivity', maxEcDsPerM: 2, batchEcDsPerM: 5, waterEcDsPerM: 0.5 });
+    expect(found).toEqual({ reachable: true, concentrateFraction: expect.closeTo(1 / 3, 12) });
+    // a third of 5 and two thirds of 0.5
+    expect(5 / 3 + (2 * 0.5) / 3).toBeCloseTo(2, 12);
+  });
   it('is the whole can when the undiluted batch stays under the salt limit', () => {
     expect(shareFor({ kind: 'conductivity', maxEcDsPerM: 2, batchEcDsPerM: 1.5, waterEcDsPerM: 0.5 })).toEqual({
       reachable: true,
