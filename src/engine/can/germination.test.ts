@@ -51,8 +51,20 @@ describe('a strength read', () => {
     expect(readGermination(control, dishes(23, 15)).class).toBeUndefined();
   });
 
+  it('says nothing of being apart from water when it does not count', () => {
+    // 27 of 30 against 23 of 30 with roots twice as long: far apart, but the control failed
+    expect(readGermination(dishes(27, 40), dishes(23, 20)).apartFromWater).toBe(false);
+  });
+
+  it('counts where no seed of the strength germinated, or no root grew: that is the answer, 0 %', () => {
+    for (const harmed of [dishes(0, Number.NaN), dishes(0, 0), dishes(20, 0)])
+      expect(readGermination(harmed, control)).toMatchObject({ faults: [], indexPercent: 0, class: 'harmful' });
+  });
+
   it.each([
     ['more germinated than sown', dishes(31, 20)],
+    ['fewer than none germinated', dishes(-1, 20)],
+    ['fewer than none sown', dishes(-2, 20, -1)],
     ['a part of a seed', dishes(20.5, 20)],
     ['a root that is not a number', dishes(20, Number.NaN)],
     ['a root below nothing', dishes(20, -1)],
@@ -79,6 +91,15 @@ describe('the strength that follows', () => {
   it('is half the strongest that passed: 1 in 50 passed, so 1 in 100', () => {
     const found = adviceStrength([tried(10, 4), tried(50, 17), tried(100, 19), tried(200, 20)], control);
     expect(found).toEqual({ found: true, n: 100, strongestPassedN: 50 });
+  });
+
+  it('passes a strength whose roots are longer than in water: 21 mm against 20', () => {
+    expect(adviceStrength([tried(50, 21)], control)).toEqual({ found: true, n: 100, strongestPassedN: 50 });
+  });
+
+  it('may be tried undiluted, 1 in 1, and not stronger than that', () => {
+    expect(adviceStrength([tried(1, 20)], control)).toEqual({ found: true, n: 2, strongestPassedN: 1 });
+    expect(adviceStrength([tried(0.9, 20)], control)).toEqual({ found: false, why: 'not-valid' });
   });
 
   it('does not trust a pass beyond a weaker strength that failed', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nextSprayHour, pourWindow, type SprayHour, sprayWindow } from './spray-window.ts';
+import { deltaT } from './wet-bulb.ts';
 
 const kmPerH = (value: number) => value / 3.6;
 const fine: SprayHour = {
@@ -11,6 +12,24 @@ const fine: SprayHour = {
   untilSunsetH: 9,
 };
 const at = (change: Partial<SprayHour>) => sprayWindow({ ...fine, ...change });
+
+/** Air whose delta-T (`side` likely, or an end of its band) is so many °C to the last digit: halved down to it at many temperatures. */
+function airAt(
+  deltaTC: number,
+  side: 'low' | 'likely',
+): { readonly temperatureC: number; readonly humidityPercent: number } {
+  for (let temperatureC = 24.9; temperatureC > 12; temperatureC -= 0.01) {
+    let [dry, damp] = [5, 99];
+    for (let i = 0; i < 60; i += 1) {
+      const humidityPercent = (dry + damp) / 2;
+      const found = deltaT({ temperatureC, humidityPercent })[side];
+      if (found === deltaTC) return { temperatureC, humidityPercent };
+      if (found > deltaTC) dry = humidityPercent;
+      else damp = humidityPercent;
+    }
+  }
+  throw new Error(`no air has a delta-T of just ${deltaTC} °C`);
+}
 
 describe('the spray window', () => {
   it('is open when all is told and within its limits', () => {
@@ -43,6 +62,20 @@ describe('the spray window', () => {
   ])('is closed by %s, and open just beside it', (_, closed, open, reason) => {
     expect([at(closed).answer, at(closed).reasons]).toEqual(['closed', [reason]]);
     expect([at(open).answer, at(open).reasons]).toEqual(['open', []]);
+  });
+
+  it('is open at a delta-T of just 2 °C and of just 10 °C', () => {
+    for (const deltaTC of [2, 10]) {
+      const found = at(airAt(deltaTC, 'likely'));
+      expect([found.deltaTC?.likely, found.answer]).toEqual([deltaTC, 'open']);
+    }
+  });
+
+  it('leaves fog and the driest air for beyond 5 and 99 %, where the formula ends; frost and heat close by themselves', () => {
+    expect(at({ temperatureC: -5, humidityPercent: 99 }).reasons).toEqual(['frost']);
+    expect(at({ temperatureC: -5, humidityPercent: 99.1 }).reasons).toEqual(['frost', 'dries-too-slowly']);
+    expect(at({ temperatureC: 55, humidityPercent: 5 }).reasons).toEqual(['hot']);
+    expect(at({ temperatureC: 55, humidityPercent: 4.9 }).reasons).toEqual(['hot', 'dries-too-fast']);
   });
 
   it('is closed in frost, in fog and in air drier than the formula reaches', () => {
@@ -112,6 +145,20 @@ describe('the spray window', () => {
     expect(at({ temperatureC: 24, humidityPercent: 40 }).dryingNearLimit).toBe(true);
     expect(at({ temperatureC: 15, humidityPercent: 75 }).dryingNearLimit).toBe(true);
     expect(at({}).dryingNearLimit).toBe(false);
+  });
+
+  it('warns only beyond a likely 8 °C, and below 2 °C at the low end of the band: at both itself it does not', () => {
+    expect(at(airAt(8, 'likely')).dryingNearLimit).toBe(false);
+    expect(at(airAt(8.0625, 'likely')).dryingNearLimit).toBe(true);
+    expect(at(airAt(2, 'low')).dryingNearLimit).toBe(false);
+    expect(at(airAt(1.9375, 'low')).dryingNearLimit).toBe(true);
+  });
+
+  it('says that the hour of the day stood in for an air layer that nobody saw', () => {
+    expect(at({ untilSunsetH: 1 })).toMatchObject({ reasons: ['inversion'], byThumb: ['sun'] });
+    expect(at({ sinceSunriseH: 0.5 })).toMatchObject({ reasons: ['inversion'], byThumb: ['sun'] });
+    expect(at({ sinceSunriseH: 3 })).toMatchObject({ reasons: [], byThumb: ['sun'] });
+    expect(at({ sinceSunriseH: 0.5, overcast: true }).byThumb).toEqual([]);
   });
 
   it('goes by what the air does where no wind was told, and says so', () => {

@@ -35,6 +35,15 @@ describe('the wet bulb', () => {
   });
 
   it.each([
+    [20, 5],
+    [20, 99],
+    [0, 50],
+    [50, 50],
+  ])('is known at the very ends of its reach: %d °C and %d %%', (temperatureC, humidityPercent) => {
+    expect(wetBulb({ temperatureC, humidityPercent }).likely).toBeLessThan(temperatureC);
+  });
+
+  it.each([
     [20, 4.9],
     [20, 99.1],
     [-0.1, 50],
