@@ -57,6 +57,11 @@ describe('a bed eaten raw', () => {
   it('waits longest once a guard was overridden', () => {
     expect(says({ ...tomato, overridden: true })).toEqual(['soil', 120, 'overridden']);
   });
+  it('names the regulation where our own caution asks as long, and what nobody told before what was told', () => {
+    const manured: EatingAsk = { ...lettuce, animalOrigin: 'yes', held: false, overridden: true };
+    expect(eatingWait(manured)).toMatchObject({ days: 120, reason: 'animal-origin', source: 'cfr-7-205-203' });
+    expect(says({ ...lettuce, animalOrigin: undefined, held: false })).toEqual(['soil', 120, 'source-not-known']);
+  });
   it('counts as such where nobody told, with a part that touches the soil', () => {
     expect(eatingWait({ ...lettuce, crop: undefined, eaten: undefined })).toMatchObject({
       countsAs: 'raw',

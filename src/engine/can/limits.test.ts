@@ -1,6 +1,6 @@
 // Crop names as growers write them; the figures themselves are held by data/salt-tolerance.csv and its pins.
 import { describe, expect, it } from 'vitest';
-import { addedEcLimit, saltTolerance } from './limits.ts';
+import { addedEcLimit, LONGEST_WAIT_DAYS, saltTolerance } from './limits.ts';
 
 describe('salt tolerance', () => {
   it.each([
@@ -26,5 +26,11 @@ describe('the salt a drench may add', () => {
   it('is that of seedlings while the age of the plants is not told', () => {
     expect(addedEcLimit(undefined)).toBe(addedEcLimit('seedling'));
     expect(addedEcLimit('established')).toBeGreaterThan(addedEcLimit('seedling'));
+  });
+});
+
+describe('the longest wait', () => {
+  it('is the 120 days of 7 CFR 205.203(c)(1), so no pour of the last 120 days is left out on pick day', () => {
+    expect(LONGEST_WAIT_DAYS).toBe(120);
   });
 });
