@@ -41,6 +41,38 @@ describe('data/food-figures.csv', () => {
     }
   });
 
+  // A band reaches from the 10th to the 90th percentile of the table's own spread between regions (1.2816 standard
+  // deviations), and at least as far as our allowance for other soils and trims; where the table gives no spread, further.
+  const ALLOWED: Readonly<Record<string, readonly [spread: string, least: number, without: number]>> = {
+    dryMatter: ['water', 0.08, 0.15],
+    nPercentDm: ['protein', 0.15, 0.25],
+    cn: ['protein', 0.15, 0.25],
+    sugarsGPerKgDm: ['freeSugars', 0.4, 0.4],
+    pPercentDm: ['p', 0.2, 0.3],
+    kPercentDm: ['k', 0.2, 0.3],
+    caPercentDm: ['ca', 0.2, 0.3],
+    mgPercentDm: ['mg', 0.2, 0.3],
+  };
+
+  it.each(extract.map((row) => [row.material ?? '', row]))(
+    '%s: bands follow from the spread in the food table',
+    (id, row) => {
+      for (const { quantity = '', low, likely: middle, high } of figures.filter((figure) => figure.id === id)) {
+        const [name = '', least = Number.NaN, without = Number.NaN] = ALLOWED[quantity] ?? [];
+        const spread = row[`${name}SdGPer100G`] ?? '';
+        const over = name === 'water' ? 100 - Number(row.waterGPer100G) : Number(row[`${name}GPer100G`]);
+        const width = spread === '' ? without : Math.max((1.2816 * Number(spread)) / over, least);
+        const within = (end: string | undefined, wanted: number) =>
+          expect(Math.abs(Number(end) / wanted - 1), `${id} ${quantity} ${end}`).toBeLessThan(0.012);
+        within(low, Number(middle) / (1 + width));
+        within(
+          high,
+          quantity === 'dryMatter' ? Math.min(1, Number(middle) * (1 + width)) : Number(middle) * (1 + width),
+        );
+      }
+    },
+  );
+
   it('holds no figure of a food that the extract does not have', () => {
     const known = new Set(extract.map((row) => row.material));
     expect(figures.filter((row) => !known.has(row.id)).map((row) => row.id)).toEqual([]);
