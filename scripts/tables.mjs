@@ -59,13 +59,17 @@ const QUANTITIES = {
   slopePercentPerDsPerM: [0, 100],
 };
 
-/** Reads and checks the tables of one folder; answers the text of both modules, the digest and every fault found. */
-export function makeTables(folder) {
+/**
+ * Reads and checks the tables of one folder, some of them as another text where one is given by name; answers the text of
+ * both modules, the digest and every fault found.
+ */
+export function makeTables(folder, instead = new Map()) {
   const faults = [];
   const names = readdirSync(folder)
     .filter((name) => name.endsWith('.csv') && !EXTRACTS.includes(name))
     .sort();
-  const files = new Map(names.map((name) => [name, readTable(folder, name, faults)]));
+  const textOf = (name) => instead.get(name) ?? readFileSync(join(folder, name), 'utf8');
+  const files = new Map(names.map((name) => [name, readTable(name, textOf(name), faults)]));
   const rows = (name) => files.get(name) ?? [];
   for (const name of Object.keys(HEADERS)) if (!files.has(name)) faults.push(`data/${name}:1: the table is missing.`);
 
@@ -142,11 +146,11 @@ export function makeTables(folder) {
   return { faults, text, versionText: versionModule(folder, digest), digest };
 }
 
-function readTable(folder, name, faults) {
+function readTable(name, text, faults) {
   const expected = HEADERS[name] ?? LONG;
   let records;
   try {
-    records = parse(readFileSync(join(folder, name), 'utf8'), { bom: true, info: true, skip_empty_lines: true });
+    records = parse(text, { bom: true, info: true, skip_empty_lines: true });
   } catch (error) {
     faults.push(`data/${name}:${error.lines ?? 1}: the line does not read as CSV: ${error.message}.`);
     return [];

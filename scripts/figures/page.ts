@@ -1,0 +1,86 @@
+// What the moved figures came to, as lines for a person and as a section of docs/tests.md. Other sections of that page
+// are left as they are.
+
+import type { Figure } from './draw.ts';
+import type { Noticed } from './trial.ts';
+
+export interface Tried {
+  readonly figure: Figure;
+  readonly to: string;
+  readonly noticed: Noticed;
+}
+
+const HEADING = '## Figures of the tables';
+const INTRO = `Written by \`npm run figures\`. Figures of \`data/\` are moved by a tenth, up or down, one at a time, in a copy of the project,
+spread over the tables by how many figures each holds. Only tests count whose expected values come from outside the
+tables: rows of publications (\`test/published\`), worked examples and recalled values (\`test/worked\`), stated safety
+values (\`test/values\`) and published batches (\`test/validation\`, without the page of its own scores). Sums of columns,
+digests of versions and answers, and examples made by the program are left out; so is \`data/eating.csv\`, which holds
+yes and no. A test that cannot run notices nothing.`;
+
+const isNoticed = ({ noticed }: Tried) => noticed.by.length > 0;
+const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)} %`;
+
+/** How many of each table were moved and noticed, then the whole. */
+export function linesOf(tried: readonly Tried[], figures: readonly Figure[]): readonly string[] {
+  return [...countsOf(tried, figures).map((row) => row.join(', ')), scoreOf(tried)];
+}
+
+function countsOf(tried: readonly Tried[], figures: readonly Figure[]): readonly (readonly string[])[] {
+  return [...new Set(figures.map(({ table }) => table))].map((table) => {
+    const here = tried.filter(({ figure }) => figure.table === table);
+    const held = figures.filter((figure) => figure.table === table).length;
+    return [`data/${table}`, String(held), String(here.length), String(here.filter(isNoticed).length)];
+  });
+}
+
+function scoreOf(tried: readonly Tried[]): string {
+  const noticed = tried.filter(isNoticed).length;
+  return `Noticed: ${noticed} of ${tried.length}, ${percent(noticed, tried.length)}.`;
+}
+
+/** The page with this section made anew, at its end where it had none. */
+export function pageWith(
+  page: string,
+  tried: readonly Tried[],
+  of: { readonly figures: readonly Figure[]; readonly seed: number; readonly date: string },
+): string {
+  const section = sectionOf(tried, of);
+  const start = page.indexOf(HEADING);
+  if (start === -1)
+    return `${page === '' ? '# What the tests notice\n' : page.trimEnd()}\n\n${section}`.replace(/\n{3,}/g, '\n\n');
+  const next = page.indexOf('\n## ', start + HEADING.length);
+  return page.slice(0, start) + section + (next === -1 ? '' : page.slice(next));
+}
+
+function sectionOf(
+  tried: readonly Tried[],
+  { figures, seed, date }: { readonly figures: readonly Figure[]; readonly seed: number; readonly date: string },
+): string {
+  const missed = tried.filter((one) => !isNoticed(one));
+  const files = new Map<string, number>();
+  for (const { noticed } of tried) for (const file of noticed.by) files.set(file, (files.get(file) ?? 0) + 1);
+  const counts = [...files].toSorted(([a, m], [b, n]) => n - m || (a < b ? -1 : 1));
+  return [
+    HEADING,
+    '',
+    INTRO,
+    '',
+    `Seed ${seed}, ${date}. **${scoreOf(tried)}**`,
+    '',
+    '| table | figures | moved | noticed |',
+    '| --- | ---: | ---: | ---: |',
+    ...countsOf(tried, figures).map((row) => `| ${row.join(' | ')} |`),
+    '',
+    `Noticed first by: ${counts.map(([file, n]) => `\`${file}\` ${n}`).join(', ')}.`,
+    '',
+    'Not noticed:',
+    '',
+    ...missed.map(({ figure, to, noticed }) => {
+      const { table, id, quantity, end, stands, source, mark } = figure;
+      const unread = noticed.unread.length > 0 ? `; could not run: ${noticed.unread.join(', ')}` : '';
+      return `- ${table}: ${id} ${quantity}, ${end} ${stands} moved to ${to} (${source}, ${mark})${unread}`;
+    }),
+    '',
+  ].join('\n');
+}
