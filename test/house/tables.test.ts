@@ -240,7 +240,7 @@ const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Read
   'release.csv': { rows: 50, sums: { low: 389.255, likely: 5027.63, high: 599.525 } },
   'salt-tolerance.csv': { rows: 20, sums: { likely: 167.7 } },
   'soil-tests.csv': { rows: 47, sums: { low: 35, likely: 5804.81, high: 40 } },
-  'sources.csv': { rows: 180, sums: { year: 246566 } },
+  'sources.csv': { rows: 181, sums: { year: 248584 } },
   'spray.csv': { rows: 30, sums: { low: 38, likely: 535.5, high: 63 } },
   'sugar-figures.csv': { rows: 42, sums: { low: 9956.4, likely: 10326.5, high: 10642.5 } },
   'sugars.csv': { rows: 6, sums: {} },

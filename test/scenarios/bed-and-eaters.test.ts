@@ -23,14 +23,14 @@ const planted = (firstPickOn: string) =>
   beds.map(({ id }) => rake.did('bed.planted', '2026-05-01', { bed: id, act: 'planted', firstPickOn }));
 
 function heldBatch(water: object, parts?: object) {
-  const filled = rake.did('peg.filled', '2026-06-01', {
+  const filled = rake.did('peg.filled', '2026-05-24', {
     peg: 14,
     water: [{ volume: litres(6), ...water }],
     temperatureC: 20,
     ...parts,
   });
   const looks = [3.9, 3.8, 3.8].map((ph, i) =>
-    rake.did('peg.looked', ['2026-06-03', '2026-06-05', '2026-06-11'][i] ?? '', {
+    rake.did('peg.looked', ['2026-05-26', '2026-05-28', '2026-06-11'][i] ?? '', {
       batch: filled.id,
       acidity: meter(ph),
       smell: 'sour',

@@ -74,13 +74,13 @@ const entries = gardenEntries();
 const plot = fold(entries);
 const answer = plotLedger({ plot, from: DEMO_FIRST_DAY, to: DEMO_LAST_DAY });
 
-/** Litres of concentrate on a bed as recorded; the tunnel's two tellings of 4 July make a band: one of them or both. */
+/** Litres of concentrate on a bed as recorded; the tunnel's two tellings of 14 July make a band: one of them or both. */
 const concentrateOf = (bed: string): Band => {
   const id = [...plot.beds.values()].find(({ facts }) => facts.name === bed)?.id;
   const pours = entries.filter((one) => one.kind === 'bed.fed' && (one.body as { bed: string }).bed === id);
   const litres = (one: (typeof pours)[number]) =>
     (one.body as { from: { volume: { volumeL: number } }[] }).from.reduce((sum, f) => sum + f.volume.volumeL, 0);
-  const twins = bed === 'Tunnel' ? pours.filter(({ on }) => on.startsWith('2026-07-04')) : [];
+  const twins = bed === 'Tunnel' ? pours.filter(({ on }) => on.startsWith('2026-07-14')) : [];
   const sure = pours.filter((one) => !twins.includes(one)).reduce((sum, one) => sum + litres(one), 0);
   const [smaller = 0, larger = 0] = twins.map(litres).sort((a, b) => a - b);
   return { low: sure + larger, likely: sure + larger + smaller / 2, high: sure + larger + smaller };

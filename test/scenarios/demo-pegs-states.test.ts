@@ -38,13 +38,15 @@ describe('peg 14, 18 to 22 °C', () => {
     for (const temperatureC of [18, 20, 22])
       expect(on(7, temperatureC, peg14)).toMatchObject({ state: 'ready', held: false });
   });
-  it('is held on day 14, not before day 13', () => {
-    expect(on(14, 20, peg14)).toMatchObject({ state: 'ready', held: true });
+  it('is held on day 22, fifteen days after day 7, where a reading of day 16 is as sour', () => {
+    const longer = [...peg14, ...meter([[16, 3.7]])];
+    expect(on(21.9, 20, longer)).toMatchObject({ state: 'ready', held: false });
+    expect(on(22, 20, longer)).toMatchObject({ state: 'ready', held: true });
     for (const temperatureC of [18, 20, 22, 29])
-      for (const day of [9, 11, 12.9]) expect(on(day, temperatureC, peg14).held).toBe(false);
+      for (const day of [9, 14, 18.9]) expect(on(day, temperatureC, peg14).held).toBe(false);
   });
   it('is held later when it stands cooler', () => {
-    expect(on(14, 18, peg14).held).toBe(false);
+    expect(on(22, 18, [...peg14, ...meter([[16, 3.7]])]).held).toBe(false);
   });
 });
 

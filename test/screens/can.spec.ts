@@ -7,7 +7,7 @@ import { gatherErrors } from './sheet.ts';
 test.use({ viewport: { width: 390, height: 844 }, contextOptions: { reducedMotion: 'reduce' } });
 
 /** The demo garden on a date, without a touch of the own record. */
-async function demo(page: Page, on = '2026-06-26'): Promise<void> {
+async function demo(page: Page, on = '2026-07-06'): Promise<void> {
   await page.addInitScript((day) => {
     if (sessionStorage.getItem('tilthwright.demo-day') === null) sessionStorage.setItem('tilthwright.demo-day', day);
   }, on);

@@ -154,7 +154,7 @@ test('the sour line: each reading at its pH and day by the ticks, as in the tabl
 });
 
 test('jug and cans of a pour: the mark at its millilitres, each can filled to its litres', async ({ page }) => {
-  await open(page, '2026-06-26', '/can');
+  await open(page, '2026-07-06', '/can');
   await page.locator('.bed-row', { hasText: 'Gate' }).click();
   const jug = await partsOf(page.locator('svg.jug'));
   const ml = readBy(
@@ -188,7 +188,7 @@ test('jug and cans of a pour: the mark at its millilitres, each can filled to it
 test('the can card for the wall: each can has its mark at the millilitres that are written beside it', async ({
   page,
 }) => {
-  await open(page, '2026-06-26', '/print/can');
+  await open(page, '2026-07-06', '/print/can');
   const parts = await partsOf(page.locator('svg.tag-jug'));
   const ml = readBy(marksOf(parts, /h6$/, firstY));
   const marks = named(parts, 'path', 'jug-mark').map(firstY);
@@ -200,7 +200,7 @@ test('the can card for the wall: each can has its mark at the millilitres that a
 });
 
 test('bottles on the shelf: their litres by wall and scale, and under them what a round takes', async ({ page }) => {
-  await open(page, '2026-06-27', '/shelf');
+  await open(page, '2026-07-07', '/shelf');
   const svg = page.locator('.bottle-group svg.drawing').first();
   await settled(async () => {
     const parts = await partsOf(svg);
@@ -227,7 +227,7 @@ test('bottles on the shelf: their litres by wall and scale, and under them what 
 });
 
 test('the line: bottles hold together what is written over them, strips are as long as the beds', async ({ page }) => {
-  await open(page, '2026-06-27', '/');
+  await open(page, '2026-07-07', '/');
   let lengths = new Map<string, number>();
   await settled(async () => {
     const line = await partsOf(page.locator('.line-drawing'));

@@ -49,7 +49,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       page,
     }) => {
       await page.addInitScript((kept) => {
-        sessionStorage.setItem('tilthwright.demo-day', '2026-06-26');
+        sessionStorage.setItem('tilthwright.demo-day', '2026-07-06');
         localStorage.setItem('tilthwright.paper', kept);
       }, paper);
       await page.emulateMedia({ forcedColors: 'active', colorScheme });

@@ -79,9 +79,9 @@ test.describe('at 390 px', () => {
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
     await page.getByRole('button', { name: 'Show me the demo garden' }).click();
     await expect(page.getByRole('heading', { name: 'Sedge Corner' })).toBeVisible();
-    await expect(page.locator('.aside')).toHaveText('Fri 26\u00a0June');
+    await expect(page.locator('.aside')).toHaveText('Tue 7\u00a0July');
     await page.getByRole('button', { name: 'A day earlier' }).click();
-    await expect(page.locator('.aside')).toHaveText('Thu 25\u00a0June');
+    await expect(page.locator('.aside')).toHaveText('Mon 6\u00a0July');
     await expect(page.locator('.title-block')).toContainText('demo, all invented');
     await page.getByRole('button', { name: 'Leave the demo' }).click();
     await expect(page.getByText('Here a line will run from your scraps')).toBeVisible();
@@ -106,7 +106,7 @@ test.describe('at 390 px', () => {
   });
 
   test('what wants a hand is counted, listed and led to', async ({ page }) => {
-    await openLine(page, '2026-06-27');
+    await openLine(page, '2026-07-07');
     await expect(page.locator('.hands-count')).toHaveText('1 thing wants a hand today');
     await page.getByRole('link', { name: 'A round is due: 20\u00a0L.' }).click();
     await expect(page).toHaveURL(/\/can$/);

@@ -60,7 +60,7 @@ test('newer tables moved a figure: record, peg and bed say so in one sentence, w
 test('a pour tells what the bed got, and the record keeps it with its tables; an entry without says so', async ({
   page,
 }) => {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
   await open(page, '/can');
   await page.getByRole('link', { name: /Middle/ }).click();
   await page.getByRole('button', { name: 'Can 1 is poured' }).first().click();

@@ -38,7 +38,7 @@ test('a lost peg: nothing to pour or to strain, what to do with it instead, its 
 });
 
 test('a bottled peg: ready and held, emptied, with the way to its bottles and to the can card', async ({ page }) => {
-  await openPeg(page, 14, '2026-06-26');
+  await openPeg(page, 14, '2026-07-06');
   await expect(page.locator('.peg-verdict')).toHaveText('Peg 14 is ready and held.');
   await expect(page.locator('.peg-sheet')).toContainText('Emptied on Sat 20\u00a0June');
   await expect(page.getByRole('link', { name: 'Its bottles' })).toBeVisible();

@@ -1,4 +1,4 @@
-// Pick day in the demo garden on 6 July, two days after Can and Rake both fed the tunnel.
+// Pick day in the demo garden on 16 July, two days after Can and Rake both fed the tunnel.
 
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
@@ -7,7 +7,7 @@ import { gatherErrors } from './sheet.ts';
 test.use({ viewport: { width: 390, height: 844 } });
 
 async function open(page: Page): Promise<void> {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-16'));
   await page.goto('/pick');
   await page.locator('.pick-list > li').first().waitFor();
 }
@@ -21,15 +21,15 @@ test('each bed has one word, and why stands one touch below with its source', as
     'Cook',
     'Cook',
     'Cook',
-    'Wait till 11\u00a0July',
-    'Wait till 18\u00a0July',
-    'Wait till 11\u00a0July',
+    'Wait till 21\u00a0July',
+    'Wait till 28\u00a0July',
+    'Wait till 21\u00a0July',
   ]);
   const gate = page.locator('.pick-list > li', { hasText: 'tomatoes' });
   await expect(gate.locator('.pick-last')).toHaveText('fed 9 days ago');
   await expect(gate.locator('.pick-why')).toBeHidden();
   await gate.locator('summary').click();
-  await expect(gate.locator('.pick-why')).toContainText('First day to pick it raw: Sat 11\u00a0July.');
+  await expect(gate.locator('.pick-why')).toContainText('First day to pick it raw: Tue 21\u00a0July.');
   await expect(gate.locator('.pick-why')).toContainText('soil, 9 days ago, peg 14, held');
   await expect(gate.locator('.pick-why')).toContainText('14\u00a0days from pour to picking');
   await expect(gate.locator('.pick-why')).toContainText('our caution, no source');
@@ -73,7 +73,7 @@ async function walkTo(page: Page, to: string): Promise<void> {
 }
 
 test('after a pour the list shows the right word and date at once', async ({ page }) => {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
   await page.goto('/pick');
   const gate = page.locator('.pick-list > li', { hasText: 'tomatoes' });
   await expect(gate.locator('.pick-answer')).toHaveText('Pick');
@@ -85,13 +85,13 @@ test('after a pour the list shows the right word and date at once', async ({ pag
   }
   await expect(page.locator('.poured-all')).toContainText('poured');
   await walkTo(page, '/pick');
-  // 26 June and 14 days: held, eaten raw, on the soil.
-  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 10\u00a0July');
+  // 6 July and 14 days: held, eaten raw, on the soil.
+  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 20\u00a0July');
   await expect(gate.locator('.pick-last')).toHaveText('fed today');
 });
 
 test('a lettuce bed is never offered a spray, and no dose while it gets no feed', async ({ page }) => {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
   await page.goto('/can');
   await page.locator('.bed-row', { hasText: 'Shed' }).click();
   await expect(page.locator('.no-dose')).toBeVisible();
@@ -102,7 +102,7 @@ test('a lettuce bed is never offered a spray, and no dose while it gets no feed'
 test('food that is sold tightens the date', async ({ page }) => {
   await open(page);
   const gate = page.locator('.pick-list > li', { hasText: 'tomatoes' });
-  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 11\u00a0July');
+  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 21\u00a0July');
   await walkTo(page, '/plot');
   const sold = page.getByLabel('Is any of the harvest sold or handed on?');
   await page.getByRole('heading', { level: 1, name: 'The plot' }).waitFor();
@@ -112,8 +112,8 @@ test('food that is sold tightens the date', async ({ page }) => {
   await sold.selectOption('yes');
   await page.locator('form').filter({ has: sold }).getByRole('button', { name: 'Write it down' }).click();
   await walkTo(page, '/pick');
-  // Fed on 27 June: a staked tomato waits 90 days, to 25 September.
-  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 25\u00a0Sept');
+  // Fed on 7 July: a staked tomato waits 90 days, to 5 October.
+  await expect(gate.locator('.pick-answer')).toHaveText('Wait till 5\u00a0Oct');
   await gate.locator('summary').click();
   await expect(gate.locator('.pick-why')).toContainText('Food is sold from here');
   await expect(gate.locator('.pick-why')).toContainText('21 CFR 112');

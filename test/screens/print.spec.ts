@@ -14,7 +14,7 @@ const POINTS_PER_MM = 72 / 25.4;
 test.use({ viewport: { width: 1000, height: 1200 }, deviceScaleFactor: 3 });
 
 async function openPrint(page: Page, which: 'tags' | 'can' | 'shed' | 'cress'): Promise<void> {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-26'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-06'));
   await page.emulateMedia({ media: 'screen' });
   await page.goto(`/print/${which}`);
   await page.getByRole('button', { name: 'Print' }).waitFor();
@@ -77,7 +77,7 @@ test('jar tags: 62 by 40 mm each, the number 14 mm high, all of its text on it, 
   const first = tags.first();
   await expect(first).toContainText('Plant feed: not a drink');
   await expect(first).toContainText('use first by');
-  await expect(first).toContainText('vent 30\u00a0June');
+  await expect(first).toContainText('vent 7\u00a0July');
   await expect(first).toContainText('not on leaves of G, S, T, R, P (eaten raw)');
   const address = await read(page, await first.locator('.tag-qr').screenshot());
   expect(address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/peg\/[0-9a-f-]{36}$/);

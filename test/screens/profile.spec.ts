@@ -7,7 +7,7 @@ import { gatherErrors } from './sheet.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, contextOptions: { reducedMotion: 'reduce' } });
 
-const ON = '2026-06-26';
+const ON = '2026-07-06';
 const SOLD = /food is sold from here/;
 
 /** By the way around: what is told in the demo garden lasts until the page is loaded anew. */

@@ -10,7 +10,7 @@ test.beforeEach(async ({ page }) => {
 
 test('one touch vents a bottle and says what was found', async ({ page }) => {
   const errors = gatherErrors(page);
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-27'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-07'));
   await page.goto('/shelf');
   await expect(page.getByText('use first by Sat 19\u00a0Sept')).toBeVisible();
   await expect(page.getByRole('img', { name: /Peg 14, bottles of 1\sL, to scale/ })).toBeVisible();
@@ -18,7 +18,7 @@ test('one touch vents a bottle and says what was found', async ({ page }) => {
   await expect(page.getByText(/1\.68\sL from these bottles/)).toBeVisible();
   await page.getByRole('button', { name: 'Peg 14 vented just now, found: hiss' }).click();
   await page.getByText('Vent diary').click();
-  await expect(page.getByText(/Sat 27\sJune, \d\d:\d\d: hiss/)).toBeVisible();
+  await expect(page.getByText(/Tue 7\sJuly, \d\d:\d\d: hiss/)).toBeVisible();
   expect(errors).toEqual([]);
 });
 
@@ -31,7 +31,7 @@ test('a bottle past its date says heap, and goes there in one touch', async ({ p
 });
 
 test('a jar without a peg gets no dose and goes on the heap', async ({ page }) => {
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-06-27'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-07'));
   await page.goto('/shelf/unknown');
   await expect(page.locator('.say')).toHaveText('No dose.');
   await expect(page.locator('.jar-steps li')).toHaveCount(5);

@@ -39,7 +39,7 @@ test('peg 14 on the third day: band, error bars, spans of dates, temperatures; n
 });
 
 test('its tables are there for those who hear the page, and shown on a touch', async ({ page }) => {
-  await openPeg(page, 14, '2026-06-26');
+  await openPeg(page, 14, '2026-07-06');
   await whole(page).waitFor();
   const readings = page.getByRole('table', { name: 'Readings of peg 14' });
   // Head, six looks and the straining.

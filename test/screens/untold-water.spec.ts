@@ -6,7 +6,7 @@ import { gardenEntries } from '#tasks/demo/garden.ts';
 import { gatherErrors } from './sheet.ts';
 import { takeIn } from './stranger.ts';
 
-const ON = '2026-06-26';
+const ON = '2026-07-06';
 
 test.use({ viewport: { width: 390, height: 844 } });
 

@@ -7,7 +7,7 @@ import { gatherErrors } from './sheet.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, contextOptions: { reducedMotion: 'reduce' } });
 
-const ON = '2026-06-26';
+const ON = '2026-07-06';
 
 async function demo(page: Page): Promise<void> {
   await page.addInitScript((day) => {
@@ -39,7 +39,7 @@ test('a forecast with wind and heavy rain is typed, closes the strip, and the ne
   const hours = await hoursOf(page, 'Middle');
   await expect(page.locator('.holds')).toContainText('Windy, 30\u00a0km/h');
   await expect(page.locator('.holds')).toContainText('Heavy rain is told');
-  await expect(hours.locator('.hours-next')).toHaveText('open Sat 27\u00a0June, 00:00');
+  await expect(hours.locator('.hours-next')).toHaveText('open Tue 7\u00a0July, 00:00');
   await expect(page.getByRole('radio', { name: 'on the leaves' })).toHaveCount(0);
   expect(errors).toEqual([]);
 });

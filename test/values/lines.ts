@@ -49,18 +49,19 @@ const held = (ph: number) =>
 /** Whether a batch that stands at pH 3.9 from its third day is held so many days later, at one warmth. */
 const heldAfter = (days: number, temperatureC: number) =>
   judgeBatch({
-    looks: [0, 4, 8, 12, 16, 20, 24, 28].map((day) => ({ day: 3 + day, ph: 3.9, by: 'meter' as const })),
+    looks: Array.from({ length: 11 }, (_, i) => 4 * i).map((day) => ({ day: 3 + day, ph: 3.9, by: 'meter' as const })),
     temperatureC,
     today: 3 + days,
   }).held;
 const HOLD = [
-  [0, 10, 24],
-  [1, 15, 16],
-  [2, 20, 7],
+  [0, 10, 39],
+  [1, 15, 24],
+  [2, 20, 15],
 ] as const;
 const BRINES = {
   source: 'breidt-caldwell-2011',
-  locator: 'abstract: 3 to 24 days; the days by warmth are our caution',
+  locator:
+    'abstract: 3 to 24 days from pH 3.2 to 4.6; the days by warmth are our reading, with breidt-2007: 5.7 days at 10 °C for 1.4 at 25',
 };
 
 const even = (likely: number) => ({ low: likely, likely, high: likely });
@@ -181,8 +182,8 @@ export const lineValues: readonly Value[] = [
       at: `souring/lines.ts HOLD.${place}.temperatureC`,
       stated: `${warmthC} °C`,
       ...BRINES,
-      // straight lines between: 20 days at 12.5 °C, 11.5 at 17.5 °C
-      holds: answers(holdDays, [warmthC, days], [12.5, 20], [17.5, 11.5], [20, 7], [21, 7]),
+      // straight lines between: 31.5 days at 12.5 °C, 19.5 at 17.5 °C
+      holds: answers(holdDays, [warmthC, days], [12.5, 31.5], [17.5, 19.5], [20, 15], [21, 15]),
     }),
   ),
   {

@@ -164,26 +164,26 @@ describe('unknown', () => {
 });
 
 describe('held', () => {
-  const sour = batch('0 6.3, 2 4.1, 4 4.0, 6 3.9, 10 3.9');
-  it('counts from the first reading at or below 4.0, here seven days from day 4', () => {
-    expect(at20(sour, 10.9).held).toBe(false);
-    expect(at20(sour, 11).held).toBe(true);
-    expect(at20(sour, 11).heldFromDay).toBe(11);
+  const sour = batch('0 6.3, 2 4.1, 4 4.0, 6 3.9, 10 3.9, 14 3.9');
+  it('counts from the first reading at or below 4.0, here fifteen days from day 4', () => {
+    expect(at20(sour, 18.9).held).toBe(false);
+    expect(at20(sour, 19).held).toBe(true);
+    expect(at20(sour, 19).heldFromDay).toBe(19);
   });
   it('starts anew after a reading above 4.0', () => {
     const broken = [...sour.slice(0, 4), ...batch('8 4.1, 10 3.9, 15 3.9')];
-    expect(at20(broken, 15).heldFromDay).toBe(17);
+    expect(at20(broken, 15).heldFromDay).toBe(25);
   });
   it('is never reached below 10 °C, and not at an unknown temperature', () => {
     expect(judgeBatch({ looks: sour, temperatureC: 9, today: 19 }).held).toBe(false);
     expect(judgeBatch({ looks: sour, temperatureC: Number.NaN, today: 19 }).held).toBe(false);
   });
   it('asks 3.5 of a strip', () => {
-    const at = (ph: number) => at20(batch(`0 6.5, 2 ${ph}, 6 ${ph}, 9 ${ph}`, 'strip'), 10).held;
+    const at = (ph: number) => at20(batch(`0 6.5, 2 ${ph}, 6 ${ph}, 12 ${ph}`, 'strip'), 17).held;
     expect(at(3.7)).toBe(false);
     expect(at(3.5)).toBe(true);
   });
   it('lapses when nobody has looked for ten days', () => {
-    expect(at20(sour, 20)).toMatchObject({ state: 'unknown', held: false });
+    expect(at20(sour, 24)).toMatchObject({ state: 'unknown', held: false });
   });
 });

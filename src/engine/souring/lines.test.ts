@@ -28,12 +28,12 @@ describe('alarm lines', () => {
 
 describe('hold', () => {
   it.each([
-    [20, 7],
-    [30, 7],
-    [15, 16],
-    [10, 24],
-    [17.5, 11.5], // half way from 16 to 7
-    [12.5, 20], // half way from 24 to 16
+    [20, 15],
+    [30, 15],
+    [15, 24],
+    [10, 39],
+    [17.5, 19.5], // half way from 24 to 15
+    [12.5, 31.5], // half way from 39 to 24
   ])('at %d °C takes %d days', (temperatureC, expected) => {
     expect(holdDays(temperatureC)).toBeCloseTo(expected, 12);
   });
@@ -67,10 +67,10 @@ describe('lines over the temperatures as they were', () => {
     expect(days(alarmLinesOver(new Float64Array(0)))).toEqual([Number.NaN, Number.NaN]);
   });
 
-  it('hold by the hour: 3.5 days at 20 °C are half of it, and 8 days at 15 °C the other half', () => {
-    const series = new Float64Array(40 * 24).fill(15).fill(20, 0, 3.5 * 24);
-    expect(holdDoneOn(series, 0)).toBeCloseTo(11.5, 9);
-    expect(holdDoneOn(steady(20, 30), 4)).toBeCloseTo(11, 9);
+  it('hold by the hour: 7.5 days at 20 °C are half of it, and 12 days at 15 °C the other half', () => {
+    const series = new Float64Array(40 * 24).fill(15).fill(20, 0, 7.5 * 24);
+    expect(holdDoneOn(series, 0)).toBeCloseTo(19.5, 9);
+    expect(holdDoneOn(steady(20, 30), 4)).toBeCloseTo(19, 9);
   });
 
   it('never hold where it turned cold, although the mean is warm enough', () => {

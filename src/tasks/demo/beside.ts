@@ -19,21 +19,21 @@ export function harvest({ did }: Diary, { beds }: DemoPlace): void {
     crop: '8 tomatoes',
     eaten: 'raw-fruit',
     plants: 8,
-    firstPickOn: '2026-08-08',
+    firstPickOn: '2026-08-18',
   });
   did('Fork', '2026-05-30', 'bed.planted', {
     bed: beds.T,
     act: 'planted',
     crop: 'cucumber, peppers',
     eaten: 'raw-fruit',
-    firstPickOn: '2026-07-03',
+    firstPickOn: '2026-07-13',
   });
   const picks: readonly (readonly [on: string, bed: string, crop: string, massG: number])[] = [
     ['2026-06-22', beds.S, 'lettuce', 420],
     ['2026-06-26', beds.S, 'rocket', 150],
-    ['2026-07-03', beds.T, 'cucumber', 640],
     ['2026-07-08', beds.M, 'kale', 800],
-    ['2026-08-08', beds.G, 'tomatoes', 1150],
+    ['2026-07-13', beds.T, 'cucumber', 640],
+    ['2026-08-18', beds.G, 'tomatoes', 1150],
     ['2026-08-29', beds.F, 'squash', 2300],
   ];
   for (const [on, bed, crop, massG] of picks) {

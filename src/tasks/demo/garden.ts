@@ -14,8 +14,8 @@ export { DEMO_PLOT };
 
 /** The day the plot was set up: nothing stands before it. */
 export const DEMO_FIRST_DAY = SET_UP_ON;
-/** The day the demo opens on: peg 14 is bottled and held, peg 15 is slow, the first round is due tomorrow. */
-export const DEMO_TODAY = '2026-06-26';
+/** The day the demo opens on: peg 14 is bottled and held, the first round was poured, the tunnel is still due. */
+export const DEMO_TODAY = '2026-07-07';
 /** The day of the last act. */
 export const DEMO_LAST_DAY = '2026-10-24';
 

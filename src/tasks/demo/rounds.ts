@@ -39,14 +39,14 @@ export function rounds({ did }: Diary, place: DemoPlace, bottle: string): void {
   const { beds, can10, can2Gallons } = place;
   const pour = (by: DemoTag, on: string, bed: string, pouredL: number) =>
     did(by, on, 'bed.fed', poured(bottle, { bed, pouredL, can: can10, canL: 10 }));
-  did('Fork', '2026-06-24T10:00', 'bed.fed', {
+  did('Fork', '2026-07-04T17:00', 'bed.fed', {
     ...poured(bottle, { bed: beds.M, pouredL: 1.85, can: can10, canL: 10 }),
     note: 'Patch test: three kale plants, the rest of the bed waits.',
   });
   const fortnights: readonly (readonly [on: string, by: DemoTag])[] = [
-    ['2026-06-27', 'Fork'],
-    ['2026-07-11', 'Can'],
-    ['2026-07-25', 'Fork'],
+    ['2026-07-07', 'Fork'],
+    ['2026-07-21', 'Can'],
+    ['2026-08-04', 'Fork'],
   ];
   for (const [on, by] of fortnights) {
     pour(by, `${on}T07:30`, beds.G, 11.52);
@@ -55,14 +55,14 @@ export function rounds({ did }: Diary, place: DemoPlace, bottle: string): void {
     pour(by, `${on}T08:15`, beds.P, 12);
     pour(by, `${on}T08:30`, beds.X, 7.2);
   }
-  pour('Can', '2026-07-04T07:40', beds.T, 20);
+  pour('Can', '2026-07-14T07:40', beds.T, 20);
   const twoCansL = 4 * 4.54609;
-  did('Rake', '2026-07-04T08:20', 'bed.fed', {
+  did('Rake', '2026-07-14T08:20', 'bed.fed', {
     ...poured(bottle, { bed: beds.T, pouredL: twoCansL, can: can2Gallons, canL: twoCansL / 2 }),
     poured: { typed: '4 imperial gal', volumeL: twoCansL },
   });
-  pour('Rake', '2026-07-18T07:40', beds.T, 20);
-  pour('Can', '2026-08-01T07:40', beds.T, 20);
+  pour('Rake', '2026-07-28T07:40', beds.T, 20);
+  pour('Can', '2026-08-11T07:40', beds.T, 20);
   did('Trowel', '2026-10-24T10:00', 'bottle.emptied', {
     bottle,
     lost: litres(1.2),

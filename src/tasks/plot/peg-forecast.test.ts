@@ -37,7 +37,7 @@ describe('the forecast of a peg on the calendar', () => {
     expect(said.gasTodayL).toBeDefined();
   });
   it('says nothing of ready or held once the word says so, nor of gas once it is emptied', () => {
-    const { said } = forecast(14, '2026-06-26');
+    const { said } = forecast(14, '2026-07-05');
     expect(said).toMatchObject({
       ready: undefined,
       held: undefined,

@@ -12,7 +12,7 @@ import { passedOverOn } from './passed-over.ts';
 import { cansOf, fedBody, fillsFor, jugLevelMm, type PourAsk, pourCard, readCanSize } from './pour.ts';
 import { typedChoice } from './strength.ts';
 
-const ON = '2026-06-26';
+const ON = '2026-07-06';
 const plot = fold(gardenEntries(ON));
 const now = `${ON}T11:00`;
 const bedOf = (tag: string) => [...plot.beds.values()].find(({ facts }) => facts.tag === tag)?.id ?? '';
@@ -201,7 +201,7 @@ describe('a stop that is a matter of judgement', () => {
     const marked = fold([...entries, fed]);
     const bed = marked.beds.get(shed);
     expect(bed && passedOverOn(marked, bed)).toEqual([{ ...kept, on: ON }]);
-    const anew = fold([...entries, fed, did('bed.planted', '2026-06-27', { bed: shed, act: 'sown', crop: 'rocket' })]);
+    const anew = fold([...entries, fed, did('bed.planted', '2026-07-07', { bed: shed, act: 'sown', crop: 'rocket' })]);
     const sown = anew.beds.get(shed);
     expect(sown && passedOverOn(anew, sown)).toEqual([]);
   });

@@ -8,10 +8,10 @@ import { openQuestions } from './questions.ts';
 const asked = (entries: readonly Entry[]) => openQuestions(fold(entries), entries, READER);
 const me = () => recorder({ by: 'Fork', device: 'phone-9', seed: 9, plot: 'sedge-corner-demo' });
 
-const READER = { now: '2026-07-06T23:00', device: 'phone-can' };
+const READER = { now: '2026-07-16T23:00', device: 'phone-can' };
 
 describe('twin entries on the tunnel', () => {
-  const entries = gardenEntries('2026-07-05');
+  const entries = gardenEntries('2026-07-15');
   const [question] = asked(entries);
 
   it('are told with both litres and both people', () => {
@@ -25,7 +25,7 @@ describe('twin entries on the tunnel', () => {
   ])('answered with %s leave one sum', (text, litres) => {
     const offer = question?.offers.find((one) => text.test(one.text));
     const stands = [...(offer?.stands ?? [])];
-    const answer = me().did('question.answered', '2026-07-05', { question: question?.key ?? '', stands });
+    const answer = me().did('question.answered', '2026-07-15', { question: question?.key ?? '', stands });
     const plot = fold([...entries, answer]);
     expect(plot.questions).toEqual([]);
     const tunnel = [...plot.beds.values()].find(({ facts }) => facts.tag === 'T');

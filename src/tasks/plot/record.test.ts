@@ -13,7 +13,7 @@ const entries = gardenEntries();
 const plot = fold(entries);
 const garden = recordIndex({ plot, entries, plotId: DEMO_PLOT });
 garden.prepare(entries.length);
-const NOW = '2026-07-06T11:00';
+const NOW = '2026-07-16T11:00';
 const corrected = (entry: Entry, typed: Readonly<Record<string, string>>) =>
   readCorrection(entry, typed, {}, { line: entry.id, now: NOW, plot });
 
@@ -38,7 +38,7 @@ describe('the record of the demo garden', () => {
   });
   it('finds what was done on a bed, on a day, and by a word of a note', () => {
     const tunnel = [...plot.beds.values()].find(({ facts }) => facts.tag === 'T')?.id ?? '';
-    const pours = garden.search({ bed: tunnel, day: '2026-07-04' }).acts;
+    const pours = garden.search({ bed: tunnel, day: '2026-07-14' }).acts;
     expect(pours.map(({ by }) => by).sort()).toEqual(['Can', 'Rake']);
     expect(garden.search({ text: 'TIP IT' }).acts.map(({ on }) => on.slice(0, 10))).toEqual(['2026-06-20']);
   });

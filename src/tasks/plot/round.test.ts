@@ -34,7 +34,7 @@ describe('a round with nothing to pour', () => {
 });
 
 describe('a round over the demo garden from peg 14', () => {
-  const round = roundOver(garden('2026-06-26'));
+  const round = roundOver(garden('2026-07-06'));
 
   it('walks G, M, S, F, T, R, P, X', () => {
     expect(round.beds.map(({ tag }) => tag).join('')).toBe('GMSFTRPX');
@@ -50,14 +50,14 @@ describe('a round over the demo garden from peg 14', () => {
     expect(shed.concentrateMl).toBeUndefined();
   });
   it('never sprays raw leaf or raw fruit', () => {
-    const sprayed = roundOver({ ...garden('2026-06-26'), way: 'leaf' });
+    const sprayed = roundOver({ ...garden('2026-07-06'), way: 'leaf' });
     for (const tag of ['S', 'G', 'T', 'P', 'R']) {
       expect(byTag(sprayed.beds, tag).reasons.map(({ rule }) => rule)).toContain('leaf-eaten-raw');
       expect(byTag(sprayed.beds, tag).verdict).toBe('never');
     }
   });
   it('holds the tunnel, picked in 7 days, until picking is 14 days away', () => {
-    const given = garden('2026-06-26');
+    const given = garden('2026-07-06');
     const tunnel = byTag(round.beds, 'T');
     expect(tunnel.verdict).toBe('hold');
     expect(tunnel.reasons).toContainEqual(
@@ -77,7 +77,7 @@ describe('a round over the demo garden from peg 14', () => {
 
 describe('a batch that may not be poured', () => {
   it('gives nothing where it is lost: peg 16 is never among what is poured', () => {
-    const { plot, now } = garden('2026-06-26');
+    const { plot, now } = garden('2026-07-06');
     expect(liquidsOf(plot, now).map(({ peg }) => peg)).not.toContain(16);
   });
 

@@ -50,8 +50,8 @@ describe('peg 14 strained on day 10', () => {
   it('stands on day 10 and is ready, not held, with the date of the hold that the sheet of the peg gives', () => {
     expect(answer.day).toBeCloseTo(10, 9);
     expect(answer.use.kind).toBe('cooked-only');
-    // at or below 4.0 from 17 June on; 7 days of hold at 20 °C: 17 + 7 = 24 June, the date that the peg's own sheet says
-    expect(answer.use.heldOn).toBe('2026-06-24');
+    // at or below 4.0 from 17 June on; 15 days of hold at 20 °C: 17 June + 15 = 2 July, the date that the peg's own sheet says
+    expect(answer.use.heldOn).toBe('2026-07-02');
     expect(answer.use.heldOn).toBe(pegView(ask).heldOn);
     expect(answer.use.notHeldDays).toBe(120);
   });
