@@ -17,8 +17,106 @@ describe('the crops of a bed', () => {
     ['Brussels sprouts', ['brussels-sprouts']],
     ['bush tomatoes', ['bush-tomato']],
     ['corn salad', ['lambs-lettuce']],
+    // what is left of a list that ends, or has nothing between two commas
+    ['kale, ', ['kale']],
+    ['kale,, chard; ', ['kale', 'chard']],
+    ['12 leeks / 3 parsnips + beets', ['leek', 'parsnip', 'beetroot']],
+    ['garlic with carrots', ['garlic', 'carrot']],
+    ['broad  beans', ['broad-bean']],
+    // two crops without a comma: only a name within a longer one is left out
+    ['sweet potatoes peas', ['pea', 'sweet-potato']],
+    ['peas sweet potatoes', ['pea', 'sweet-potato']],
+    ['tomatoes climbing beans leeks', ['climbing-bean', 'leek', 'tomato']],
   ])('%s', (typed, crops) => {
     expect(habitOf(typed)).toMatchObject({ crops, known: true });
+  });
+
+  // Each name by hand, not out of the list of the code: a name lost there would be lost here too.
+  it.each([
+    ...[
+      ['zucchini', 'courgette'],
+      ['summer squash', 'courgette'],
+      ['marrow', 'courgette'],
+      ['butternut', 'winter-squash'],
+    ],
+    ...[
+      ['eggplant', 'aubergine'],
+      ['brinjal', 'aubergine'],
+      ['capsicum', 'pepper'],
+      ['hot pepper', 'chilli'],
+    ],
+    ...[
+      ['chili', 'chilli'],
+      ['chile', 'chilli'],
+      ['corn', 'sweet-corn'],
+      ['sweetcorn', 'sweet-corn'],
+    ],
+    ...[
+      ['beet', 'beetroot'],
+      ['arugula', 'rocket'],
+      ['cilantro', 'coriander'],
+      ['scallion', 'spring-onion'],
+    ],
+    ...[
+      ['salad onion', 'spring-onion'],
+      ['rutabaga', 'swede'],
+      ['runner bean', 'climbing-bean'],
+    ],
+    ...[
+      ['pole bean', 'climbing-bean'],
+      ['fava bean', 'broad-bean'],
+      ['faba bean', 'broad-bean'],
+    ],
+    ...[
+      ['bok choy', 'pak-choi'],
+      ['pak choy', 'pak-choi'],
+      ['collard', 'collards'],
+      ['cantaloupe', 'melon'],
+    ],
+    ...[
+      ['gherkin', 'cucumber'],
+      ['mustard', 'mustard-greens'],
+      ['salad', 'salad-leaves'],
+      ['mizuna', 'salad-leaves'],
+    ],
+    ...[
+      ['corn salad', 'lambs-lettuce'],
+      ['radicchio', 'chicory'],
+      ['cavolo nero', 'kale'],
+    ],
+    ...[
+      ['cherry tomato', 'tomato'],
+      ['plum tomato', 'tomato'],
+      ['ground tomato', 'bush-tomato'],
+    ],
+    ...[
+      ['tumbling tomato', 'bush-tomato'],
+      ['sugar snap', 'pea'],
+      ['mangetout', 'pea'],
+    ],
+    ...[
+      ['blackcurrant', 'currant'],
+      ['redcurrant', 'currant'],
+      ['herb', 'herbs'],
+      ['greens', 'mustard-greens'],
+    ],
+  ])('%s is %s', (name, id) => {
+    expect(habitOf(`1 ${name}`)).toMatchObject({ crops: [id], known: true });
+  });
+
+  it('may stand in brackets beside another, and then count too; other words in brackets are no crop', () => {
+    // tomatoes are staked, strawberries lie on the soil: what is in brackets must not shorten a wait
+    expect(habitOf('tomatoes (strawberries between)')).toMatchObject({
+      crops: ['tomato', 'strawberry'],
+      known: true,
+      touchesSoil: true,
+    });
+    expect(habitOf('plum tomatoes (3 plants, red)')).toMatchObject({
+      crops: ['tomato'],
+      known: true,
+      touchesSoil: false,
+    });
+    expect(habitOf('(lettuce)')).toMatchObject({ crops: ['lettuce'], known: false });
   });
 
   it('lie on the soil and may be eaten raw where the table does not know them, or nothing was told', () => {
@@ -31,6 +129,9 @@ describe('the crops of a bed', () => {
     expect(habitOf('tomatoes').touchesSoil).toBe(false);
     expect(habitOf('tomatoes, strawberries').touchesSoil).toBe(true);
     expect(habitOf('potatoes').raw).toBe('rarely');
+    expect(habitOf('potatoes, okra').raw).toBe('rarely');
+    expect(habitOf('leeks').raw).toBe('either');
+    expect(habitOf('potatoes, leeks').raw).toBe('either');
     expect(habitOf('potatoes, lettuce').raw).toBe('usually');
   });
 });

@@ -32,19 +32,14 @@ const ALSO: Readonly<Record<string, string>> = {
 
 type Name = readonly [words: readonly string[], id: string];
 
-let known: readonly Name[] | undefined;
+/** Every name of a crop as its words. */
+const NAMES: readonly Name[] = [
+  ...[...figures('eating').keys()].map((id): Name => [id.split('-'), id]),
+  ...Object.entries(ALSO).map(([name, id]): Name => [name.split(' '), id]),
+];
 /** Answers already found: a plot has a few beds, and each is asked for again and again. */
 const remembered = new Map<string, Habit>();
 const MOST_REMEMBERED = 200;
-
-/** Every name of a crop as its words. */
-function names(): readonly Name[] {
-  known ??= [
-    ...[...figures('eating').keys()].map((id): Name => [id.split('-'), id]),
-    ...Object.entries(ALSO).map(([name, id]): Name => [name.split(' '), id]),
-  ];
-  return known;
-}
 
 /**
  * How everything on a bed is eaten, by the words as typed, such as "8 tomatoes, kale and chard".
@@ -61,15 +56,11 @@ export function habitOf(crop: string | undefined): Habit {
 }
 
 function readHabit(crop: string): Habit {
-  const pieces = crop
-    .toLowerCase()
-    .replace(/\(.*?\)|['’]|\d+/g, '')
-    .split(/[,;/&+]|\band\b|\bwith\b/)
-    .map((piece) => piece.split(/[^\p{L}]+/u).filter((word) => word !== ''))
-    .filter((words) => words.length > 0);
-  const found = pieces.map(cropsIn);
-  const crops = [...new Set(found.flat())];
-  const allKnown = pieces.length > 0 && found.every((ids) => ids.length > 0);
+  const inBrackets = crop.match(/\(.*?\)/g) ?? [];
+  const found = piecesOf(crop.replace(/\(.*?\)/g, '')).map(cropsIn);
+  // Words in brackets are mostly a kind or a count; a crop among them is eaten all the same.
+  const crops = [...new Set([...found, ...piecesOf(inBrackets.join()).map(cropsIn)].flat())];
+  const allKnown = found.length > 0 && found.every((ids) => ids.length > 0);
   const is = (id: string, quantity: string) => figures('eating').get(id)?.[quantity]?.likely;
   const raw = crops.map((id) => is(id, 'usuallyRaw') ?? 1);
   return {
@@ -84,9 +75,21 @@ function readHabit(crop: string): Habit {
   };
 }
 
+/** What is named between commas and the like, each as its words. */
+function piecesOf(crop: string): readonly (readonly string[])[] {
+  return crop
+    .toLowerCase()
+    .replace(/['’]/g, '')
+    .split(/[,;/&+]|\band\b|\bwith\b/)
+    .flatMap((piece) => {
+      const words = piece.match(/\p{L}+/gu);
+      return words === null ? [] : [words];
+    });
+}
+
 /** The crops that a few words name; "climbing bean" is not also a bean. */
 function cropsIn(words: readonly string[]): readonly string[] {
-  const hits = names().flatMap(([name, id]) => {
+  const hits = NAMES.flatMap(([name, id]) => {
     const at = words.findIndex((_, i) => name.every((word, j) => isSame(words[i + j], word)));
     return at < 0 ? [] : [{ id, at, end: at + name.length }];
   });
