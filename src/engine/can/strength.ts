@@ -90,26 +90,22 @@ export function canPh(can: {
   const ph = liquorPh === undefined ? UNMEASURED_PH : range(liquorPh - METER_PH, liquorPh, liquorPh + METER_PH);
   const fixed = { concentrateFraction, alkalinityMeqPerL: water.alkalinityMeqPerL, waterPh: water.ph };
   const likely = mixturePh({ ...fixed, liquorPh: ph.likely, factor: LIQUOR_SPREAD.likely });
-  // More liquor pulls the can towards the liquor: which end goes with which depends on the side it pulls to.
-  const sour = liquorPh === undefined || liquorPh < water.ph;
-  const { low: weak, high: strong } = LIQUOR_SPREAD;
-  const corners = [
-    mixturePh({ ...fixed, liquorPh: ph.low, factor: sour ? strong : weak }),
-    mixturePh({ ...fixed, liquorPh: ph.high, factor: sour ? weak : strong }),
-  ];
+  // A stronger liquor pulls the can towards its own pH, to whichever side that lies: the band holds all four ends.
+  const corners = [ph.low, ph.high].flatMap((end) =>
+    [LIQUOR_SPREAD.low, LIQUOR_SPREAD.high].map((factor) => mixturePh({ ...fixed, liquorPh: end, factor })),
+  );
   return range(Math.min(likely, ...corners), likely, Math.max(likely, ...corners));
 }
 
 /** A conductivity with the pen's error. What is not a number stays so: a product would read it as nothing. */
 function penned(ecDsPerM: number | Range): Range {
   const read = asRange(ecDsPerM);
-  return Number.isFinite(read.low + read.likely + read.high) ? product([read, PEN]) : point(Number.NaN);
+  return [read.low, read.likely, read.high].every(Number.isFinite) ? product([read, PEN]) : point(Number.NaN);
 }
 
 /** What the concentrate brings to the can, as conductivity: share × batch, higher where it is thinned. */
 function broughtEc(can: { readonly batchEcDsPerM: number | Range; readonly concentrateFraction: number }): Range {
   const measured = penned(can.batchEcDsPerM);
-  if (!Number.isFinite(measured.likely)) return measured;
   const thinned = range(1, 1, 1 + THINNING_FRACTION * (1 - can.concentrateFraction));
   return scale(product([measured, thinned]), can.concentrateFraction);
 }
