@@ -51,3 +51,28 @@ describe('sums of recalled numbers', () => {
     hold('materials', id, 'displacementLPerKg', { low: volume(dm.high), likely, high: 1.2 * likely });
   });
 });
+
+describe('bands of the fitted souring model', () => {
+  // The band of a fitted parameter is that of its prior about the fitted value: 10th and 90th percentile, 1.2816 standard
+  // deviations, of the logarithm for rates and of the power of ten for counts.
+  const fitted = (id: string, quantity: string) => figures('ferment').get(id)?.[quantity]?.likely ?? Number.NaN;
+
+  it.each([
+    ['plant', 'releasePerH', 0.4],
+    ['early', 'muPerH', 0.25],
+    ['late', 'muPerH', 0.25],
+    ['yeast', 'muPerH', 0.5],
+    ['entero', 'muPerH', 0.3],
+    ['early', 'acidAtRestGPerGPerH', 0.4],
+    ['late', 'acidAtRestGPerGPerH', 0.4],
+  ])('%s %s: standard deviation of its logarithm %d', (id, quantity, sd) => {
+    const likely = fitted(id, quantity);
+    const spread = Math.exp(1.2816 * sd);
+    hold('ferment', id, quantity, { low: likely / spread, high: likely * spread });
+  });
+
+  it.each(['early', 'late'])('%s: start counts with a standard deviation of 0.7 powers of ten', (id) => {
+    const likely = fitted(id, 'startLog10CountPerG');
+    hold('ferment', id, 'startLog10CountPerG', { low: likely - 1.2816 * 0.7, high: likely + 1.2816 * 0.7 });
+  });
+});
