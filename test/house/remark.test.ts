@@ -12,6 +12,7 @@ const KNOW_IT: Readonly<Record<string, string>> = {
   'src/journal/kinds/beds.ts': 'kept with a pour',
   'src/tasks/plot/figures-shown.ts': 'made here',
   'src/tasks/plot/moved-figures.ts': 'held against today here, and nowhere else',
+  'src/tasks/plot/moved-hold.ts': 'its formulas alone, to say by which rule a pour was made; no figure of it',
   'src/tasks/plot/record-names.ts': 'named, to be left out of the forms',
 };
 it('nothing computes from the figures shown with an act', () => {

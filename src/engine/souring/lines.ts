@@ -116,7 +116,20 @@ export const COLDEST_HOLD_C = HOLD[0].temperatureC;
  * @deviates no source gives a table by temperature: the days are our reading of two sources, on the careful side
  */
 export function holdDays(temperatureC: number): number {
-  const [cold, cool, mild] = HOLD;
+  return daysAlong(HOLD, temperatureC);
+}
+
+interface HoldPoint {
+  readonly temperatureC: number;
+  readonly days: number;
+}
+
+/**
+ * Days on straight lines through three points, the coldest first; infinity below them or where it is not known.
+ * @arithmetic linear interpolation
+ */
+export function daysAlong(points: readonly [HoldPoint, HoldPoint, HoldPoint], temperatureC: number): number {
+  const [cold, cool, mild] = points;
   if (temperatureC >= mild.temperatureC) return mild.days;
   if (temperatureC >= cool.temperatureC) return daysBetween(cool, mild, temperatureC);
   if (temperatureC >= cold.temperatureC) return daysBetween(cold, cool, temperatureC);
@@ -124,7 +137,7 @@ export function holdDays(temperatureC: number): number {
 }
 
 /** On the straight line from a colder to a warmer point of the hold. */
-function daysBetween(colder: (typeof HOLD)[number], warmer: (typeof HOLD)[number], temperatureC: number): number {
+function daysBetween(colder: HoldPoint, warmer: HoldPoint, temperatureC: number): number {
   const share = (warmer.temperatureC - temperatureC) / (warmer.temperatureC - colder.temperatureC);
   return warmer.days + share * (colder.days - warmer.days);
 }

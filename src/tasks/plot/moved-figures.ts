@@ -15,6 +15,7 @@ import { bottlesOfBatch } from './bottles-of.ts';
 import { bottleNow, liquidNow, litresOf, pourNow } from './figures-now.ts';
 import type { Figures, FiguresShown, WhatShown } from './figures-shown.ts';
 import { lazily } from './lazily.ts';
+import { movedHoldOf, movedHoldOn } from './moved-hold.ts';
 
 /** One figure, as it was shown and as it is today; undefined where it is not known any more. */
 export interface FigureThen {
@@ -86,6 +87,8 @@ function thenOf(shown: FiguresShown, today: Figures): ShownThen {
 export interface MovedOnly {
   readonly batch?: string | undefined;
   readonly bed?: string | undefined;
+  /** With it, what the longer hold moved of that batch or bed is told too. */
+  readonly now?: string | undefined;
 }
 
 /** All that an update moved, or what it moved of one batch or bed: a batch's liquid, its bottles, the pours on a bed. */
@@ -102,6 +105,7 @@ export function* movedInSteps(plot: Plot, only: MovedOnly = {}): Generator<void,
   const isAll = only.batch === undefined && only.bed === undefined;
   for (const batch of isAll ? plot.batches.values() : oneOf(plot.batches, only.batch)) {
     found.push(...movedOfBatch(plot, batch));
+    if (!isAll && only.now !== undefined) found.push(...holdSaid(batch.id, movedHoldOf(plot, batch, only.now)));
     yield;
   }
   const litreOf = litresOf(plot);
@@ -114,8 +118,13 @@ export function* movedInSteps(plot: Plot, only: MovedOnly = {}): Generator<void,
     }
     const name = bed.facts.name ?? bed.facts.tag ?? '';
     found.push(...movedOf({ of: 'pours', name }, `${bed.id} pours`, summed(pours)));
+    if (!isAll && only.now !== undefined) found.push(...holdSaid(bed.id, movedHoldOn(plot, bed, only.now)));
   }
   return found;
+}
+
+function holdSaid(of: string, sentence: string | undefined): readonly Moved[] {
+  return sentence === undefined ? [] : [{ key: `${of} hold`, sentence, figures: [] }];
 }
 
 function oneOf<T>(things: ReadonlyMap<string, T>, id: string | undefined): readonly T[] {

@@ -19,6 +19,7 @@ import { bedsThatMayBe, counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type DressedWait, dressedWaits } from './dressed-wait.ts';
 import { type LiquidState, sourceAt } from './liquid.ts';
+import { wasHeldThen } from './moved-hold.ts';
 import { type Origin, type OriginWhy, ofWater } from './origin.ts';
 import { profileOf } from './profile.ts';
 import { inWalkingOrder } from './round.ts';
@@ -37,6 +38,8 @@ export interface PickFeed {
   readonly pegs: readonly PegName[];
   /** Whether every liquid in it was held when it was poured, and none is lost now. */
   readonly held: boolean;
+  /** Set where it was held by the rule of its day and is not by today's: the wait is today's, and nobody did wrong. */
+  readonly heldThen?: true;
   /** What animals may have left in it, and how it came in; undefined where it is not known what was poured. */
   readonly animalOrigin: AnimalOrigin | undefined;
   readonly animalWhy: readonly OriginWhy[];
@@ -221,6 +224,7 @@ function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: S
     way,
     pegs: [...new Set(then.flatMap((state) => state?.peg ?? []))],
     held,
+    ...(!held && wasHeldThen(plot, act, onDay(today)) && { heldThen: true as const }),
     // What is known to be bad stays bad beside what is not known.
     animalOrigin: unknown && animal !== 'yes' ? undefined : animal,
     animalWhy: [...new Set([...then.flatMap((state) => state?.animalWhy ?? []), ...inCan])],

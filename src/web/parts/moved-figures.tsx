@@ -12,7 +12,7 @@ export function MovedFigures(props: { readonly id: string; readonly only?: Moved
   const record = useRecord();
   // One value, so that a sheet that is drawn again for another reason begins nothing anew.
   const [batch, bed] = [createMemo(() => props.only?.batch), createMemo(() => props.only?.bed)];
-  const found = inSlices(() => movedInSteps(record.plot(), { batch: batch(), bed: bed() }));
+  const found = inSlices(() => movedInSteps(record.plot(), { batch: batch(), bed: bed(), now: record.now() }));
   const moved = () => found() ?? [];
   return (
     <Show when={moved().length > 0}>
@@ -23,12 +23,14 @@ export function MovedFigures(props: { readonly id: string; readonly only?: Moved
           {(one) => (
             <>
               <p>{one().sentence}</p>
-              <details class="fold">
-                <summary>{shownWords.fold}</summary>
-                <ul class="plain">
-                  <For each={one().figures}>{({ what, before, now }) => <li>{sayBoth(what, before, now)}</li>}</For>
-                </ul>
-              </details>
+              <Show when={one().figures.length > 0}>
+                <details class="fold">
+                  <summary>{shownWords.fold}</summary>
+                  <ul class="plain">
+                    <For each={one().figures}>{({ what, before, now }) => <li>{sayBoth(what, before, now)}</li>}</For>
+                  </ul>
+                </details>
+              </Show>
             </>
           )}
         </Index>

@@ -4,6 +4,7 @@ import { A } from '@solidjs/router';
 import { createMemo, For, Show } from 'solid-js';
 import { type PickAnswer, type PickBed, pickList } from '#tasks/plot/pick.ts';
 import { sayDate, titles } from '#words/en/app.ts';
+import { movedHoldWords } from '#words/en/moved-hold.ts';
 import { pick, pickHowIn, pickWhy } from '#words/en/pick.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
@@ -84,6 +85,9 @@ function Why(props: { readonly bed: PickBed; readonly today: string }) {
         )}
       </Show>
       <p>{pickWhy[props.bed.why](props.bed.waitDays ?? 0, props.bed.touchesSoil)}</p>
+      <Show when={props.bed.why === 'not-held-raw' && props.bed.waitsFor?.heldThen}>
+        <p>{movedHoldWords.rightThen}</p>
+      </Show>
       <p class="source">{pick.source(props.bed.source)}</p>
       <Show when={props.bed.daysSource !== props.bed.source}>
         <p class="source">{pick.daysFrom(props.bed.daysSource)}</p>

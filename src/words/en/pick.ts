@@ -7,6 +7,7 @@ import { citation } from '#engine/tables/index.ts';
 import { figure, withUnit } from '../figures.ts';
 import type { PegName } from '../peg-name.ts';
 import { sayDate } from './app.ts';
+import { movedHoldWords } from './moved-hold.ts';
 
 type Why = 'never-fed' | 'waited-long-enough' | EatingReason;
 type HowIn =
@@ -27,6 +28,7 @@ interface FeedSaid {
   readonly way: 'soil' | 'leaf';
   readonly pegs: readonly PegName[];
   readonly held: boolean;
+  readonly heldThen?: true;
 }
 
 const ago = (days: number) => (days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago`);
@@ -69,9 +71,9 @@ export const pick = {
   daysFrom: (origin: string) => `The days: ${citation(origin)}`,
   overrode: (reason: string, on: string, today: string) =>
     `A caution for those who eat was overridden for the feed of ${sayDate(on, today)}: “${reason}”. The longest wait holds.`,
-  feed: ({ days, way, pegs, held }: FeedSaid) => {
+  feed: ({ days, way, pegs, held, heldThen }: FeedSaid) => {
     const from = pegs.length === 0 ? 'from what is not known' : pegs.map((peg) => `peg ${peg}`).join(', ');
-    return `${way === 'leaf' ? 'leaves' : 'soil'}, ${ago(days)}, ${from}, ${held ? 'held' : 'not held'}`;
+    return `${way === 'leaf' ? 'leaves' : 'soil'}, ${ago(days)}, ${from}, ${held ? 'held' : heldThen ? movedHoldWords.heldThen : 'not held'}`;
   },
 } as const;
 

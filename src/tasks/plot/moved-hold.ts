@@ -1,0 +1,64 @@
+// What the longer hold moved: the day from which a batch counts as held, and pours that were right by the rule of their
+// day. The wait before picking is judged by today's rule alone (pick.ts); here it is only told why.
+
+import { earlierHoldDays, LONGER_HOLD } from '#engine/souring/earlier-hold.ts';
+import { holdDays } from '#engine/souring/lines.ts';
+import type { Plot } from '#journal/fold.ts';
+import { daysIn, momentOf } from '#journal/moment.ts';
+import type { Batch } from '#journal/parts/batch.ts';
+import type { Bed } from '#journal/parts/beds.ts';
+import type { Feed } from '#journal/parts/feeds.ts';
+import { movedHoldWords } from '#words/en/moved-hold.ts';
+import { pegName } from './batch-name.ts';
+import { dateOfDay, type PegWord, pegWord } from './peg.ts';
+
+/** The days of a batch on which the clock began, and was done by the earlier rule; nothing while it does not run. */
+function earlierClock({ judgement, temperature }: PegWord): { sinceDay: number; doneDay: number } | undefined {
+  const { heldFromDay } = judgement;
+  if (heldFromDay === undefined || temperature === undefined) return undefined;
+  const sinceDay = heldFromDay - holdDays(temperature.meanC);
+  return { sinceDay, doneDay: sinceDay + earlierHoldDays(temperature.meanC) };
+}
+
+/** A rule of a later day has moved nothing yet. */
+const isInForce = (now: string) => now.slice(0, 10) >= LONGER_HOLD.on;
+
+/** Why the day of a batch moved, in a sentence; nothing where it was read under today's rule alone. */
+export function movedHoldOf(plot: Plot, batch: Batch, now: string): string | undefined {
+  if (!isInForce(now)) return undefined;
+  const word = pegWord({ plot, batch, now });
+  const clock = earlierClock(word);
+  if (clock === undefined || word.heldOn === undefined || word.state !== 'ready') return undefined;
+  if (dateOfDay(batch.filled, clock.sinceDay) > LONGER_HOLD.on) return undefined;
+  const before = dateOfDay(batch.filled, clock.doneDay);
+  return before === word.heldOn ? undefined : movedHoldWords.batch(pegName(plot, batch), before, word.heldOn);
+}
+
+/**
+ * Whether a pour was held by the rule of its day and is not by today's. A pour that keeps the formulas of today was made
+ * under today's rule; one that keeps none is judged by its date.
+ */
+export function wasHeldThen(plot: Plot, { body, when }: Feed['act'], now: string): boolean {
+  const model = body.figuresShown?.model;
+  const isOlder = model === undefined ? when.on.slice(0, 10) <= LONGER_HOLD.on : model < LONGER_HOLD.model;
+  if (!isInForce(now) || !isOlder) return false;
+  const held = body.from.map(({ bottle, batch: direct }) => {
+    const batch = plot.batches.get(
+      (bottle === undefined ? undefined : plot.bottles.get(bottle)?.batch) ?? direct ?? '',
+    );
+    const word = batch && pegWord({ plot, batch, now: when.on });
+    if (batch === undefined || word === undefined) return 'no';
+    if (word.held) return 'today';
+    const clock = earlierClock(word);
+    const day = daysIn(plot.facts.timeZone)(batch.filled, momentOf(when.on));
+    return word.state === 'ready' && clock !== undefined && day >= clock.doneDay ? 'then' : 'no';
+  });
+  return held.includes('then') && !held.includes('no');
+}
+
+/** The pours on a bed that were right by the rule of their day, in a sentence. */
+export function movedHoldOn(plot: Plot, bed: Bed, now: string): string | undefined {
+  const then = bed.feeds.filter(({ act, counts }) => counts !== 'no' && wasHeldThen(plot, act, now));
+  const dates = [...new Set(then.map(({ act }) => act.when.on.slice(0, 10)))];
+  return dates.length === 0 ? undefined : movedHoldWords.pours(dates);
+}
