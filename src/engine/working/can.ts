@@ -166,7 +166,7 @@ function workDiluted({ batch, water }: PourOrder, { dose, diluted }: Pour): read
       label: 'pH of the can',
       unit: '',
       formula:
-        'the pH at which charges balance: acids and buffer of the liquor thinned to their share, its net base set so that it balances at its own pH, and the water’s alkalinity; range: the pH of the batch at its ends, with most acid where the batch pulls that way, least where not',
+        'the pH at which charges balance: acids and buffer of the liquor thinned to their share, its net base set so that it balances at its own pH, and the water’s alkalinity; range: the lowest and highest of four, the pH of the batch at each of its ends with least and with most acid',
       value: diluted.ph,
       inputs: [
         share,

@@ -25,7 +25,7 @@ function concentrateMl(working: Working): number {
   return batch <= limit ? canMl : (canMl * (limit - water)) / (batch - water);
 }
 
-/** Where charges balance in the can, by halving; at the ends the batch's pH and its strength move together. */
+/** Where charges balance in the can, by halving; the range is the widest of four: either pH of the batch, each at either strength. */
 function canPh(working: Working): Band {
   const x = share(working);
   const meterPh = all(working, 'a pH meter errs by')[0]?.likely ?? 0;
@@ -57,11 +57,11 @@ function canPh(working: Working): Band {
     return (low + high) / 2;
   };
   const middle = phOf(batch.likely, spread.likely);
-  const pullsDown = batch.low === batch.high ? batch.likely < waterPh : true;
   const ends = [
-    phOf(batch.low - meterPh, pullsDown ? spread.high : spread.low),
-    phOf(batch.high + meterPh, pullsDown ? spread.low : spread.high),
-    middle,
+    phOf(batch.low - meterPh, spread.low),
+    phOf(batch.low - meterPh, spread.high),
+    phOf(batch.high + meterPh, spread.low),
+    phOf(batch.high + meterPh, spread.high),
   ];
   return { low: Math.min(...ends), likely: middle, high: Math.max(...ends) };
 }
