@@ -9,12 +9,20 @@ describe('salt tolerance', () => {
     ['beans', 'bean'],
     ['strawberries', 'strawberry'],
     [' lettuce ', 'lettuce'],
+    ['8 cherry tomatoes (red)', 'tomato'],
+    ['zucchini', 'courgette'],
+    // of several the one that bears least: strawberry 1.0 dS/m before lettuce 1.3 and tomato 2.5
+    ['tomatoes & strawberries', 'strawberry'],
+    ['lettuce; strawberries / tomatoes', 'strawberry'],
+    ['kale with lettuce', 'lettuce'],
   ])('finds %s as %s', (typed, crop) => {
     expect(saltTolerance(typed)?.crop).toBe(crop);
   });
   it('knows nothing of a crop that is not in the table', () => {
     expect(saltTolerance('chard')).toBeUndefined();
     expect(saltTolerance('')).toBeUndefined();
+    // a name within another word, or within a longer name, is not that crop
+    expect(saltTolerance('sweet potatoes, climbing beans, spring onions')).toBeUndefined();
   });
   it('has bean at 1.0 dS/m and 19 %, tomato at 2.5 and 9.9 (Maas and Hoffman 1977)', () => {
     expect(saltTolerance('bean')).toMatchObject({ thresholdEcDsPerM: 1.0, slopePercentPerDsPerM: 19 });

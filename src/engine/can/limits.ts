@@ -2,6 +2,7 @@
 // Crop figures are data/salt-tolerance.csv; which of these speak up is rules/can.ts.
 
 import { figures } from '../tables/index.ts';
+import { habitOf } from './crop-names.ts';
 
 export type Growth = 'seedling' | 'established';
 export type Way = 'soil' | 'leaf';
@@ -55,26 +56,26 @@ export interface SaltTolerance {
 }
 
 /**
- * A crop's salt tolerance, by its name in the singular or plural; undefined where no figure is published here.
+ * Salt tolerance of what grows on a bed, by the words as typed: of several crops that of the one that bears least;
+ * undefined where no figure is published here for any of them.
  * The threshold is for the soil's own extract over a season; a can is held to it as it is poured.
  * @source maas-1990 vegetables and fruit crops
  * @source maas-hoffman-1977 the plateau and the slope beyond it
  */
 export function saltTolerance(crop: string): SaltTolerance | undefined {
-  const table = figures('salt-tolerance');
-  const typed = crop.trim().toLowerCase();
-  const names = [typed, typed.replace(/s$/, ''), typed.replace(/es$/, ''), typed.replace(/ies$/, 'y')];
-  const id = names.find((name) => table.has(name));
-  const row = id === undefined ? undefined : table.get(id);
-  const threshold = row?.thresholdEcDsPerM;
-  const slope = row?.slopePercentPerDsPerM;
-  if (id === undefined || threshold === undefined || slope === undefined) return undefined;
-  return {
-    crop: id,
-    thresholdEcDsPerM: threshold.likely,
-    slopePercentPerDsPerM: slope.likely,
-    source: threshold.source,
-  };
+  const known = habitOf(crop).crops.flatMap((id): readonly SaltTolerance[] => {
+    const { thresholdEcDsPerM: threshold, slopePercentPerDsPerM: slope } = figures('salt-tolerance').get(id) ?? {};
+    if (threshold === undefined || slope === undefined) return [];
+    return [
+      {
+        crop: id,
+        thresholdEcDsPerM: threshold.likely,
+        slopePercentPerDsPerM: slope.likely,
+        source: threshold.source,
+      },
+    ];
+  });
+  return known.toSorted((one, other) => one.thresholdEcDsPerM - other.thresholdEcDsPerM)[0];
 }
 
 /** Salt that a feed may add here: plants of unknown age are taken for seedlings. @memory */

@@ -39,14 +39,13 @@ export interface PourOrder {
   readonly depthLPerM2?: number | undefined;
   readonly spoon: SpoonCountry | null;
   readonly water?: CanWater | undefined;
+  /** Everything that grows there, as told. */
   readonly crop?: string | undefined;
   readonly growth?: Growth | undefined;
   readonly way: Way;
   readonly eaten?: 'raw' | 'cooked' | undefined;
   /** The part that is eaten, as told; `eaten` is what the bed counts as. */
   readonly eatenPart?: Eaten | undefined;
-  /** Everything that grows there, as told, where `crop` is the one of them that bears least salt. */
-  readonly grows?: string | undefined;
   readonly profile?: Profile | undefined;
   readonly toPickDays?: number | undefined;
   readonly nozzleMm?: number | undefined;

@@ -11,7 +11,7 @@ import type { MildRule, Rule, Values } from './rule.ts';
 /** A pour as the eaters ask of it. @arithmetic renaming */
 export function eatingAskOf(order: PourOrder): EatingAsk {
   return {
-    crop: order.grows ?? order.crop,
+    crop: order.crop,
     eaten: order.eatenPart ?? order.eaten,
     animalOrigin: order.batch?.animalOrigin,
     held: order.batch?.state === 'ready' && order.batch.held === true,

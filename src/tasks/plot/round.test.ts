@@ -148,6 +148,20 @@ describe('a batch that may not be poured', () => {
     expect(rules).toContain('bed-eaten-not-told');
     expect(rules).toContain('batch-not-held-raw-bed');
   });
+  it('finds the crop that bears least salt in a bed however its crops are parted', () => {
+    const both = rake.did('bed.described', '2026-05-01', {
+      name: 'Both',
+      tag: 'D',
+      area: { typed: '4 m2', areaM2: 4 },
+      crop: 'chard & strawberries',
+      eaten: 'cooked',
+    });
+    const round = over([...looks([4, 4.4], [7, 4.1], [9, 4.1]), both]);
+    const notes = (tag: string) => byTag(round.beds, tag).reasons.map(({ rule }) => rule);
+    // kale stands in no table of salt, strawberries do
+    expect(notes('B')).toContain('crop-salt-not-known');
+    expect(notes('D')).not.toContain('crop-salt-not-known');
+  });
   it('stops every bed where its acidity was never read: unknown never counts as good', () => {
     const round = over([]);
     expect(round.liquid?.state).toBe('unknown');

@@ -2,14 +2,7 @@
 // litres and concentrate it wants. The rules are the engine's; here the plot's facts are put before them.
 
 import { countsAs } from '#engine/can/eating.ts';
-import {
-  LONGEST_WAIT_DAYS,
-  RAW_MANURE_DAYS,
-  RAW_SOIL_DAYS,
-  SCHOOL_RAW_DAYS,
-  saltTolerance,
-  type Way,
-} from '#engine/can/limits.ts';
+import { LONGEST_WAIT_DAYS, RAW_MANURE_DAYS, RAW_SOIL_DAYS, SCHOOL_RAW_DAYS, type Way } from '#engine/can/limits.ts';
 import { type PourBatch, type PourOrder, pour } from '#engine/can/pour.ts';
 import type { CanWater } from '#engine/can/strength.ts';
 import { TAP_PH } from '#engine/can/strength.ts';
@@ -232,11 +225,10 @@ export function orderFor(
     depthLPerM2: portion?.litresPer,
     spoon: null,
     water: waterOf(ask.plot),
-    crop: saltiestCrop(bed.crop),
+    crop: bed.crop,
     way: ask.way ?? 'soil',
     eaten: countsAs({ eaten: bed.eaten, crop: bed.crop, profile }) === 'raw' ? 'raw' : 'cooked',
     eatenPart: bed.eaten,
-    grows: bed.crop,
     profile,
     toPickDays: toPickDays(bed, ask),
   };
@@ -255,15 +247,6 @@ function toPickDays(bed: Bed, ask: Pick<RoundAsk, 'now' | 'nextPick'>): number |
   const days = momentOf(firstPickOn).dateDay - momentOf(ask.now).dateDay;
   // Once the first picking has passed nobody has told when the next one is.
   return days > 0 ? days : undefined;
-}
-
-/** Of several crops the one that bears least salt; the words as told where none is in the table. */
-function saltiestCrop(crop: string | undefined): string | undefined {
-  if (crop === undefined) return undefined;
-  const names = crop.split(/,|\band\b/).map((name) => name.replace(/\(.*?\)|\d+/g, '').trim());
-  const known = names.flatMap((name) => saltTolerance(name) ?? []);
-  if (known.length === 0) return crop;
-  return known.reduce((least, one) => (one.thresholdEcDsPerM < least.thresholdEcDsPerM ? one : least)).crop;
 }
 
 /** The water the can is filled with: the tap as last reported, else whatever was reported last with its alkalinity. */
