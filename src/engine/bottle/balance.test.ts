@@ -14,6 +14,10 @@ describe('mass balance', () => {
     expect(sum.closes).toBe(true);
   });
 
+  it('counts a starter as the liquid it is: 2 L weigh 2.02 kg', () => {
+    expect(balance({ ...batch, starterL: 2 }).inKg).toBeCloseTo(3 + 5 + 0.1 + 2.02, 10);
+  });
+
   it('is below 0 when more came out than went in', () => {
     expect(balance({ ...batch, solidsKg: 3 }).unexplainedPercent).toBeLessThan(0);
   });

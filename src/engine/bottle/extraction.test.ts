@@ -31,6 +31,14 @@ describe('share given up', () => {
     expect(foul.likely).toBeGreaterThan(acid.likely);
   });
 
+  it('has a foul figure for nitrogen alone: 0.55 × 0.6321 after ten days, and potassium as in an acid batch', () => {
+    expect(releasedFraction('n', { days: 10, finalPh: 5 }).likely).toBeCloseTo(0.3477, 4);
+    for (const element of ['p', 'k', 'ca', 'mg'] as const)
+      expect(releasedFraction(element, { days: 3, finalPh: 5 }), element).toEqual(
+        releasedFraction(element, { days: 3, finalPh: 4 }),
+      );
+  });
+
   it('has potassium out long before phosphorus', () => {
     const at = { days: 3, finalPh: 4 };
     expect(releasedFraction('k', at).low).toBeGreaterThan(releasedFraction('p', at).high);

@@ -32,6 +32,7 @@ export function solidsCn(batch: StrainedBatch, nitrogen: ElementFate): SolidsCn 
   return { known: true, putIn: { cn: putInCn }, cn: product([putInCn, cKept, inverse(nKept)]) };
 }
 
+/** Likely nitrogen of a lot, in tens of grams: only its share of all lots is asked for. */
 function likelyN(part: Part): number {
-  return part.massKg * part.dryMatter.likely * (part.nPercentDm?.likely ?? 0) * 10;
+  return part.massKg * part.dryMatter.likely * (part.nPercentDm?.likely ?? 0);
 }
