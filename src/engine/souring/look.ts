@@ -63,11 +63,10 @@ export function inOrder(looks: readonly Look[]): readonly Look[] {
  * @arithmetic
  */
 export function visits<T extends { readonly day: number }>(ordered: readonly T[]): readonly (readonly T[])[] {
-  const gathered: T[][] = [];
+  const gathered: [T, ...T[]][] = [];
   for (const entry of ordered) {
     const open = gathered.at(-1);
-    const first = open?.[0];
-    if (open && first && entry.day - first.day <= VISIT_DAYS) open.push(entry);
+    if (open && entry.day - open[0].day <= VISIT_DAYS) open.push(entry);
     else gathered.push([entry]);
   }
   return gathered;

@@ -77,7 +77,7 @@ function neighbourOf(looks: readonly Look[], index: number): Look | undefined {
   const { day } = looks[index] as Look;
   let found: Look | undefined;
   looks.forEach((other, j) => {
-    if (other.ph === undefined || j === index) return;
+    if (other.ph === undefined) return;
     const earlier = other.day < day || (other.day === day && j < index);
     if (earlier && (found === undefined || other.day >= found.day)) found = other;
   });
@@ -127,7 +127,7 @@ export function toLearnFrom(looks: readonly Look[], today: number): readonly Loo
     const twin = kept.some(
       (other) => other.ph === one.ph && other.by === one.by && one.day - other.day <= MINUTE_DAYS + EPSILON,
     );
-    kept.push(twin && one.ph !== undefined ? rest : one);
+    kept.push(twin ? rest : one);
   }
   return kept;
 }
