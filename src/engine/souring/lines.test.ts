@@ -77,4 +77,15 @@ describe('lines over the temperatures as they were', () => {
     const series = new Float64Array(20 * 24).fill(8).fill(25, 0, 6 * 24);
     expect(holdDoneOn(series, 6)).toBe(Number.POSITIVE_INFINITY);
   });
+
+  it('take nothing from before the hold began: a first cold day neither helps nor hinders', () => {
+    const series = new Float64Array(40 * 24).fill(15).fill(20, 24, 96).fill(8, 0, 24);
+    // from day 4 on at 15 °C: 24 days
+    expect(holdDoneOn(series, 4)).toBeCloseTo(28, 9);
+  });
+
+  it('take nothing from after the hold was done', () => {
+    const series = new Float64Array(30 * 24).fill(10).fill(20, 0, 20 * 24);
+    expect(holdDoneOn(series, 4)).toBeCloseTo(19, 9);
+  });
 });

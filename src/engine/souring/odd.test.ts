@@ -56,6 +56,66 @@ describe('looks that are asked about', () => {
   it('are days before the filling and after today', () => {
     expect(codes([meter(-1, 6.5)])).toEqual(['before-filling']);
     expect(codes([meter(9, 4)], 8)).toEqual(['after-today']);
+    expect(codes([meter(0, 6.5), meter(8, 4.6)], 8)).toEqual([]);
+  });
+
+  it('are not those at the very limits of what a batch can read', () => {
+    expect(codes([meter(1, 2)])).toEqual([]);
+    expect(codes([meter(1, 10)])).toEqual([]);
+    expect(codes([meter(1, 0)])).toEqual(['ph-outside']);
+    expect(codes([meter(1, 14)])).toEqual(['ph-outside']);
+  });
+
+  it('are asked about at the one that was typed later, where two are of one moment', () => {
+    expect(oddLooks([meter(1, 5), meter(1, 5.1)], 30).map(({ about }) => about)).toEqual(['looks[1].ph']);
+  });
+
+  it('are not a jump from a reading farther back, nor from the first of two at one moment', () => {
+    expect(codes([meter(0, 7), meter(1, 5.5), meter(2, 4.9)])).toEqual([]);
+    expect(codes([meter(1, 6.8), meter(1, 5), meter(2, 4.6)])).toEqual(['same-minute']);
+  });
+
+  it('are a second jump that goes on, or comes back by no more than half', () => {
+    expect(codes([meter(1, 5), meter(2, 7.5), meter(3, 9.8)])).toEqual(['jump-up', 'jump-up']);
+    expect(codes([meter(1, 4), meter(2, 8), meter(3, 6)])).toEqual(['jump-up', 'jump-down']);
+    expect(codes([meter(1, 4), meter(2, 8), meter(3, 5.9)])).toEqual(['jump-up']);
+  });
+
+  it('are asked about once where the pH itself is out of bounds, not as a jump to it or from it', () => {
+    expect(codes([meter(1, 5), meter(2, 11)])).toEqual(['ph-outside']);
+    expect(codes([meter(1, 11), meter(2, 5)])).toEqual(['ph-outside']);
+  });
+
+  it('are a fall of 2 within two days, the second day full, or one that ends below 3, not at 3', () => {
+    expect(codes([meter(0, 6.4), meter(2, 4.4)])).toEqual(['jump-down']);
+    expect(codes([meter(0, 6.4), meter(2.1, 4.4)])).toEqual([]);
+    expect(codes([meter(0, 6.4), meter(6, 3)])).toEqual([]);
+  });
+});
+
+describe('what a question is given for its sentence', () => {
+  const asked = (looks: Parameters<typeof oddLooks>[0], today = 30) => oddLooks(looks, today).map((one) => one.values);
+
+  it.each([
+    ['days out of order', [meter(5, 4.4), meter(3, 4.5)], 30, { day: 3, beforeDay: 5 }],
+    ['a day before the filling', [meter(-1, 6.5)], 30, { day: -1 }],
+    ['a day after today', [meter(9, 4)], 8, { day: 9, today: 8 }],
+    ['a pH out of bounds', [meter(1, 11)], 30, { ph: 11, day: 1, leastPh: 2, mostPh: 10 }],
+    ['a jump by meter', [meter(1, 4), meter(2, 6)], 30, { ph: 6, day: 2, fromPh: 4, fromDay: 1, strip: false }],
+    [
+      'a jump by strip',
+      [meter(1, 4), { day: 2, ph: 6, by: 'strip' as const }],
+      30,
+      { ph: 6, day: 2, fromPh: 4, fromDay: 1, strip: true },
+    ],
+  ])('is what was typed: %s', (_, looks, today, values) => {
+    expect(asked(looks, today)).toEqual([values]);
+  });
+
+  it('is the temperature as typed, and as it is reckoned', () => {
+    expect(oddWarmth(50).map((one) => one.values)).toEqual([{ typedC: 50, asC: 10 }]);
+    expect(oddWarmth(-6).map((one) => one.values)).toEqual([{ typedC: -6 }]);
+    expect(oddWarmth([[2, 19, 11]]).map((one) => one.values)).toEqual([{ day: 2, lowC: 19, highC: 11 }]);
   });
 });
 
@@ -72,6 +132,12 @@ describe('temperatures that are asked about', () => {
       expect(oddWarmth(told)).toEqual([]);
       expect(reckonedC(told)).toBe(told);
     }
+  });
+
+  it('are Fahrenheit up to 130, frost down to −5 °C, and none where low and high are the same', () => {
+    expect(oddWarmth(130).map(({ code }) => code)).toEqual(['fahrenheit']);
+    expect(oddWarmth(-5)).toEqual([]);
+    expect(oddWarmth([[0, 12, 12]])).toEqual([]);
   });
 
   it('are each named by their place in a list, and a low above its high is turned round', () => {
@@ -108,5 +174,23 @@ describe('what odd looks may still do', () => {
     const nose = { day: 2, ph: 11, by: 'meter', smell: 'sour' } as const;
     const taught = toLearnFrom([meter(-1, 6.6), meter(1, 5), meter(1, 5), nose, meter(12, 4)], 9);
     expect(taught).toEqual([meter(1, 5), { day: 1, by: 'meter' }, { day: 2, by: 'meter', smell: 'sour' }]);
+  });
+
+  it('teaches the forecast the day of the filling and today', () => {
+    const looks = [meter(0, 6.4), meter(9, 4)];
+    expect(toLearnFrom(looks, 9)).toEqual(looks);
+  });
+
+  it.each([
+    ['of another pH', meter(1 + MINUTE / 2, 5.1)],
+    ['with another tool', { day: 1 + MINUTE / 2, ph: 5, by: 'strip' } as const],
+    ['two minutes later', meter(1 + 2 * MINUTE, 5)],
+  ])('teaches the forecast two readings within a minute where the second is one %s', (_, second) => {
+    const taught = toLearnFrom([meter(1, 5), second], 9);
+    expect(taught.map(({ ph }) => ph)).toEqual([5, second.ph]);
+  });
+
+  it('teaches the forecast one reading where the second is a minute later', () => {
+    expect(toLearnFrom([meter(0, 5), meter(MINUTE, 5)], 9).map(({ ph }) => ph)).toEqual([5, undefined]);
   });
 });

@@ -75,7 +75,49 @@ describe('a reading', () => {
   });
 });
 
+describe('the band of a reading', () => {
+  const MINUTE = 1 / 1440;
+  const band = { low: 4, likely: 4.3, high: 4.6 };
+  const evidence = { readings: [{ day: 3, ph: 4.4, by: 'meter', band, side: 'within' } as const], buffers: [] };
+
+  it.each([
+    ['of the same minute and tool', { day: 3, ph: 4.4, by: 'meter' }, band],
+    ['a minute apart', { day: 3 + MINUTE, ph: 4.4, by: 'meter' }, band],
+    ['two minutes apart', { day: 3 + 2 * MINUTE, ph: 4.4, by: 'meter' }, null],
+    ['another day, by the same tool', { day: 5, ph: 4.4, by: 'meter' }, null],
+    ['of the same minute, by another tool', { day: 3, ph: 4.4, by: 'strip' }, null],
+  ] as const)('is that of a reading %s, or none', (_, look, expected) => {
+    expect(readingsBeside([look], evidence)[0]?.expectedPh).toEqual(expected);
+  });
+});
+
 describe('beliefs', () => {
+  // One standard deviation, as draws.ts recalls them: rate 0.3, count 0.7, buffer 0.25, sugar 0.35, 1.5 °C, pH 0.2
+  it.each([
+    ['rate', 'factor', Math.exp(0.6)],
+    ['count', 'factor', 10 ** 1.4],
+    ['buffer', 'factor', Math.exp(0.5)],
+    ['sugar', 'factor', Math.exp(0.7)],
+    ['warmth', '°C', 3],
+    ['startPh', 'pH', 0.4],
+  ] as const)('of two standard deviations of %s are told as a %s', (name, unit, likely) => {
+    const moved = beliefsMoved({ ensemble: evenly([member(1, 5, 2), member(1, 5, 2)]), prior: UNTAUGHT });
+    const one = moved.find(({ unknown }) => unknown === name);
+    expect(one?.unit).toBe(unit);
+    expect(one?.to.likely).toBeCloseTo(likely, 12);
+  });
+
+  it('start from the width that earlier batches left: half of it, half of the way', () => {
+    const prior = {
+      middle: new Float64Array(UNKNOWNS.length).fill(1),
+      width: new Float64Array(UNKNOWNS.length).fill(0.5),
+    };
+    const warmth = beliefsMoved({ ensemble: evenly([member(1)]), prior }).find(({ unknown }) => unknown === 'warmth');
+    // 1.5 °C · (1 ± 1.28155 / 2)
+    expect(warmth?.from.low).toBeCloseTo(0.53884, 5);
+    expect(warmth?.from.high).toBeCloseTo(2.46116, 5);
+  });
+
   it('are told in units: two standard deviations of warmth are 3 °C, one of the rate is a factor of e^0.3', () => {
     const moved = beliefsMoved({ ensemble: evenly([member(1, 5, 2), member(1, 5, 2)]), prior: UNTAUGHT });
     const warmth = moved.find(({ unknown }) => unknown === 'warmth');

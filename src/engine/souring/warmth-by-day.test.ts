@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hourlyC } from './model/temperature.ts';
-import { meanBetweenC, warmthByDay } from './warmth-by-day.ts';
+import { meanBetweenC, warmthByDay, warmthUntil } from './warmth-by-day.ts';
 
 /** Day 0 at 10 °C, day 1 at 20, day 2 at 30. */
 const steps = Float64Array.from({ length: 72 }, (_, hour) => 10 * (1 + Math.floor(hour / 24)));
@@ -38,5 +38,29 @@ describe('the days of the liquid', () => {
     expect(day?.lowC).toBeGreaterThan(10);
     expect(day?.highC).toBeLessThan(20);
     expect(day?.meanC).toBeCloseTo(15, 0);
+  });
+});
+
+describe('the days until one', () => {
+  it('are full days and the hours of the last, each with its mean', () => {
+    // Day 2 until hour 54: six of its hours, a quarter of a day
+    expect(warmthUntil(steps, 2.25)).toEqual([
+      { day: 0, temperatureC: 10, stoodDays: 1 },
+      { day: 1, temperatureC: 20, stoodDays: 1 },
+      { day: 2, temperatureC: 30, stoodDays: 0.25 },
+    ]);
+  });
+
+  it('take an hour that has begun as a full one, and no hour after it', () => {
+    const rising = Float64Array.from({ length: 48 }, (_, hour) => hour);
+    // Hours 0 to 5 have a mean of 2.5
+    expect(warmthUntil(rising, 5.5 / 24)).toEqual([{ day: 0, temperatureC: 2.5, stoodDays: 0.25 }]);
+  });
+
+  it('are the first hour where no time has gone by', () => {
+    const [first, ...more] = warmthUntil(steps, 0);
+    expect(first).toMatchObject({ day: 0, temperatureC: 10 });
+    expect(first?.stoodDays).toBeCloseTo(1 / 24, 12);
+    expect(more).toEqual([]);
   });
 });
