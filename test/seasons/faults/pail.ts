@@ -1,13 +1,15 @@
 // One pail for the cases of known faults: a vessel, two lots of clippings on the scale, a recipe of 2.1 kg of them, 5.2 L of water
 // and sugar; planned at the weigh-in, or filled.
 
+import type { Countries } from '#engine/quantity/ask.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import { fillOffers } from '#tasks/plot/fill.ts';
 import { allAsPlanned } from '#web/fill/draft.ts';
-import type { FillReading } from '#web/fill/reading.ts';
+import { type FillReading, readFill } from '#web/fill/reading.ts';
 import type { Draft } from '#web/weigh-in/draft.ts';
 import type { Amount } from '../amounts.ts';
 import { Grower } from '../grower.ts';
-import { fillSheet, handedOver, planned, type Recipe, readSheet } from '../vessel.ts';
+import { fillSheet, handedOver, planned, type Recipe } from '../vessel.ts';
 
 export const PLANTS_KG = 2.1;
 export const WATER_L = 5.2;
@@ -53,10 +55,10 @@ export function pail({ name = 'bucket', volumeL = 12, sugarKg = 0.15 } = {}): Pa
 /** The weigh-in with the recipe typed in. */
 export const weighIn = ({ grower, recipe }: Pail): Draft => planned(grower, recipe, '');
 
-/** The filling sheet of a weigh-in after "All went in as planned". */
-export function asPlanned({ grower, recipe }: Pail, draft: Draft): FillReading {
+/** The filling sheet of a weigh-in after "All went in as planned", read by a keyholder's habits. */
+export function asPlanned({ grower, recipe }: Pail, draft: Draft, habits: Countries = {}): FillReading {
   const open = fillSheet(grower, recipe, handedOver(draft));
-  return readSheet(grower.plot, { ...open, ...allAsPlanned(open) }, grower);
+  return readFill({ ...open, ...allAsPlanned(open) }, fillOffers(grower), habits);
 }
 
 /** The same pail filled, and its batch. */

@@ -20,11 +20,15 @@ describe('F1, a weight nobody weighed', () => {
   const emptyRows = draft.lots.map((lot) => ({ ...lot, key: 9, weight: field('') }));
   const underEmpty = asPlanned(made, { ...draft, lots: [...emptyRows, ...draft.lots] });
 
+  const gallons = { ...draft.water, volume: field('1 gal') };
+  const imperial = asPlanned(made, { ...draft, gallon: 'imperial', water: gallons }, { gallon: 'us' });
+
   it('is not met without a bowl and without an empty row', () => {
     expect(asPlanned(made, draft).ask?.parts[0]?.actual?.massKg).toBe(PLANTS_KG);
   });
-  it('plans what is in the bowl', () => {
+  it('plans what is in the bowl, and the gallon that was meant', () => {
     expect(withBowl.ask?.parts[0]?.plannedKg).toBeCloseTo(PLANTS_KG, 9);
+    expect(imperial.ask?.water.plannedL).toBeCloseTo(4.546_09, 9);
   });
   // The text with the bowl is handed over and read again: 2.6 kg are written down.
   it.fails('F1: with a bowl on the scale, "All went in as planned" puts in what is in the bowl', () => {
@@ -33,6 +37,10 @@ describe('F1, a weight nobody weighed', () => {
   // Rows are matched by their kind, and the empty one gives its text.
   it.fails('F1: under an empty row of the same kind a lot keeps its own weight', () => {
     expect(underEmpty.ask?.parts[0]?.actual?.massKg).toBe(PLANTS_KG);
+  });
+  // The answer is not handed over with the text, and the keyholder's own gallon is taken.
+  it.fails('F1: a gallon answered at the weigh-in is the gallon that goes in as planned', () => {
+    expect(imperial.ask?.water.actual?.volumeL).toBeCloseTo(4.546_09, 9);
   });
 });
 
