@@ -157,6 +157,10 @@ describe('data/eating.csv', () => {
       if (row.root !== undefined || row.bulb !== undefined) expect(row.touchesSoil?.likely, id).toBe(1);
   });
 
+  it('has whatever touches the soil splashed too', () => {
+    for (const [id, row] of table) if (row.touchesSoil?.likely === 1) expect(row.splashed?.likely, id).toBe(1);
+  });
+
   it('finds every crop by its own name', () => {
     const csv = readFileSync(new URL('../../../data/eating.csv', import.meta.url), 'utf8');
     const ids = [
