@@ -45,6 +45,19 @@ test('a feeding by buckets asks what a bucket holds, and then stands as a row', 
   await expect(page.locator('.heap-sheet table').first()).toContainText('3 buckets');
 });
 
+test('a feeding is read in the gallon of whoever signs, as everywhere else', async ({ page }) => {
+  // Of the garden's keyholders this one told whose gallon they mean.
+  await page.addInitScript(() => localStorage.setItem('tilthwright.keyholder', 'Rake'));
+  await open(page);
+  await page.getByText('Put something on').click();
+  await page.getByLabel('What', { exact: true }).selectOption('straw');
+  await page.getByLabel('How much').fill('2 gal');
+  await page.getByRole('button', { name: 'Write it down' }).last().press('Enter');
+  // 2 · 4.546 L; two US gallons would be 8.
+  const row = page.locator('.heap-sheet table').first().getByRole('row').filter({ hasText: 'straw' });
+  await expect(row.locator('th, td').last()).toHaveText('9');
+});
+
 test('a feeding offers the lots that lie here, and the sheet says what is left at the end', async ({ page }) => {
   await open(page);
   await expect(page.locator('.heap-sheet')).toContainText(/Left at the end, roughly: .* of nitrogen/);

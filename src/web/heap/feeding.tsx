@@ -3,6 +3,7 @@
 
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { materials } from '#engine/tables/index.ts';
+import { countriesOf } from '#tasks/plot/facts.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { readFeeding } from '#tasks/plot/heap-forms.ts';
 import { type HeapOffer, heapOffers, namedBy } from '#tasks/plot/heap-offers.ts';
@@ -42,6 +43,7 @@ export function Feeding(props: { readonly heap: string }) {
       offers: offers(),
       water,
       litresOf: { barrow: litres(barrow), bucket: litres(bucket) },
+      countries: countriesOf(record.plot(), record.keyholder()),
     });
   };
   const troubles = () => {
