@@ -43,6 +43,18 @@ describe('fit', () => {
   it('names the lots whose figures are not known instead of counting them as nothing known', () => {
     const bare = { ...base, plants: [...base.plants, resolvePart({ name: 'hedge', massKg: 1, dryMatter: 0.4 })] };
     expect(fitRecipe(bare).unknown).toContainEqual({ element: 'n', materials: ['hedge'] });
+    const halfKnown = { ...base, plants: [resolvePart({ name: 'hay', massKg: 1, dryMatter: 0.4, nPercentDm: 2 })] };
+    expect(fitRecipe(halfKnown).unknown).toEqual([
+      { element: 'p', materials: ['hay'] },
+      { element: 'k', materials: ['hay'] },
+    ]);
+    expect(fitRecipe(base).unknown).toEqual([]);
+  });
+
+  it('answers what the beds can use where beds are named, and only there', () => {
+    const beds = [{ areaM2: 10, depthLPerM2: 2, everyDays: 14 }];
+    expect(fitRecipe(base, beds).use?.rounds).toBe(6);
+    for (const none of [fitRecipe(base), fitRecipe(base, [])]) expect(none).not.toHaveProperty('use');
   });
 
   it('asks for more of a sugar that must be soured itself', () => {
