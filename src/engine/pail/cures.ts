@@ -51,7 +51,7 @@ function lot(part: Part, massKg: number): CuredPlant {
   return { name: part.name, material: part.id, massKg };
 }
 
-/** Floor to hundredths, or to three digits where that would be nothing. */
+/** Floor to hundredths; a factor below a tenth stays as it is, less a millionth of it for rounding. */
 function factorDown(factor: number): number {
   const hundredths = Math.floor(factor * 100 + 1e-9) / 100;
   if (hundredths >= 0.1) return hundredths;

@@ -1,6 +1,6 @@
 // What the plants and the sugar carry in, element by element: the ceiling of everything that can come out.
 
-import { point, product, type Range, scale, sum } from '../quantity/range.ts';
+import { product, type Range, scale, sum } from '../quantity/range.ts';
 import type { Part } from '../scraps/part.ts';
 import { type Element, elementPercentDm, type SugarIn } from './recipe.ts';
 
@@ -25,6 +25,6 @@ export function carriedIn(element: Element, plants: readonly Part[], sugar: Suga
     if (percent === undefined) unknownIn.push(part.name);
     else terms.push(scale(product([part.dryMatter, percent]), part.massKg * 10));
   }
-  if (element === 'k' && sugar.massKg > 0) terms.push(scale(sugar.product.kGPerKg, sugar.massKg));
-  return { grams: terms.length > 0 ? sum(terms) : point(0), unknownIn };
+  if (element === 'k') terms.push(scale(sugar.product.kGPerKg, sugar.massKg));
+  return { grams: sum(terms), unknownIn };
 }

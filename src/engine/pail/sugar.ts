@@ -1,7 +1,7 @@
 // The sugar window: the least that lets the batch turn sour with a margin, and the most the acid can use
 // before yeast takes the rest. Every term is kept for the working.
 
-import { difference, floorAt, inverse, point, product, type Range, scale, sum } from '../quantity/range.ts';
+import { difference, floorAt, inverse, product, type Range, scale, sum } from '../quantity/range.ts';
 import { MOLAR_MASS_G } from '../scraps/acid.ts';
 import type { Part } from '../scraps/part.ts';
 import { type AcidDemand, acidDemand, protonsPerMol } from './acid-demand.ts';
@@ -78,7 +78,7 @@ export function sugarWindow(recipe: Recipe): SugarWindow {
   const yieldMol = pailFigure('souring', 'acidYieldMolPerMol').likely;
   const perMol = protonsPerMol(targetPh, pailFigure('souring', 'lacticShareFraction').likely);
   const demand = acidDemand(recipe);
-  const own = plants.length > 0 ? ownSugar(plants) : point(0);
+  const own = ownSugar(plants);
   const bare = hexoseFor(demand.totalEq, perMol);
 
   const perProductG = sugar.product.hexoseGPerKg.likely / 1000;

@@ -1,6 +1,6 @@
 // Does it fit: the settled volume with its band, the fill line, the lift while it gasses, the mass to move.
 
-import { point, type Range, scale, shift, sumTogether } from '../quantity/range.ts';
+import { type Range, scale, shift, sumTogether } from '../quantity/range.ts';
 import { pailFigure } from './figures.ts';
 import { plantsKg, type Recipe } from './recipe.ts';
 
@@ -56,10 +56,7 @@ export function layers(recipe: Recipe): readonly Layer[] {
 export function fill(recipe: Recipe): Fill {
   const { vessel, plants, water, sugar } = recipe;
   const plant = sumTogether(plants.map((part) => scale(part.displacementLPerKg, part.massKg)));
-  const volumeL = shift(
-    plants.length > 0 ? plant : point(0),
-    water.volumeL + sugar.massKg * sugar.product.displacementLPerKg,
-  );
+  const volumeL = shift(plant, water.volumeL + sugar.massKg * sugar.product.displacementLPerKg);
   const usableL = vessel.volumeL * (1 - vessel.gasRoom);
   const fits = volumeL.likely <= usableL;
   return {
