@@ -13,10 +13,10 @@ export interface Tried {
 const HEADING = '## Figures of the tables';
 const INTRO = `Written by \`npm run figures\`. Figures of \`data/\` are moved by a tenth, up or down, one at a time, in a copy of the project,
 spread over the tables by how many figures each holds. Only tests count whose expected values come from outside the
-tables: rows of publications (\`test/published\`), worked examples and recalled values (\`test/worked\`), stated safety
-values (\`test/values\`) and published batches (\`test/validation\`, without the page of its own scores). Sums of columns,
-digests of versions and answers, and examples made by the program are left out; so is \`data/eating.csv\`, which holds
-yes and no. A test that cannot run notices nothing.`;
+tables: rows of publications (\`test/published\`), worked examples and recalled values (\`test/worked\`) and stated safety
+values (\`test/values\`); published batches (\`test/validation\`) are asked only with \`--batches\`. Sums of columns, digests
+of versions and answers, and examples made by the program are left out; so is \`data/eating.csv\`, which holds yes and
+no. A test that cannot run notices nothing.`;
 
 const isNoticed = ({ noticed }: Tried) => noticed.by.length > 0;
 const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)} %`;
@@ -49,8 +49,9 @@ export function pageWith(
   const start = page.indexOf(HEADING);
   if (start === -1)
     return `${page === '' ? '# What the tests notice\n' : page.trimEnd()}\n\n${section}`.replace(/\n{3,}/g, '\n\n');
-  const next = page.indexOf('\n## ', start + HEADING.length);
-  return page.slice(0, start) + section + (next === -1 ? '' : page.slice(next));
+  const rest = page.slice(start + HEADING.length);
+  const next = rest.search(/\n(?:## |<!-- )/);
+  return page.slice(0, start) + section + (next === -1 ? '' : rest.slice(next));
 }
 
 function sectionOf(
