@@ -86,7 +86,7 @@ export function radiusM(shape: VesselShape, heightM: number): number {
 /**
  * Height at which so many litres stand. More than the vessel holds is drawn on above the rim, straight up,
  * so that an overflow has a height too.
- * @arithmetic bisection of the frustum volume
+ * @arithmetic the frustum as part of a cone
  */
 export function levelM(shape: VesselShape, litres: number): number {
   if (!(litres > 0)) return 0;
@@ -96,24 +96,16 @@ export function levelM(shape: VesselShape, litres: number): number {
     const lower = rings[i - 1] as Ring;
     const upper = rings[i] as Ring;
     const room = frustumL(lower, upper);
-    if (left <= room) return heightWithin(lower, upper, left);
+    if (left <= room) return heightWithin(lower, upper, left / room);
     left -= room;
   }
   const rim = rings.at(-1) as Ring;
   return rim.heightM + left / (1000 * Math.PI * rim.radiusM * rim.radiusM);
 }
 
-function heightWithin(lower: Ring, upper: Ring, litres: number): number {
-  let a = 0;
-  let b = 1;
-  for (let step = 0; step < 40; step++) {
-    const share = (a + b) / 2;
-    const top = {
-      heightM: lower.heightM + share * (upper.heightM - lower.heightM),
-      radiusM: lower.radiusM + share * (upper.radiusM - lower.radiusM),
-    };
-    if (frustumL(lower, top) < litres) a = share;
-    else b = share;
-  }
-  return lower.heightM + ((a + b) / 2) * (upper.heightM - lower.heightM);
+/** Height within one piece: litres go with the cube of the radius, as in the cone that it is cut from. */
+function heightWithin(lower: Ring, upper: Ring, litresFraction: number): number {
+  const [a, b] = [lower.radiusM, upper.radiusM];
+  const up = a === b ? litresFraction : (Math.cbrt(a ** 3 + litresFraction * (b ** 3 - a ** 3)) - a) / (b - a);
+  return lower.heightM + up * (upper.heightM - lower.heightM);
 }
