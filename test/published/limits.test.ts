@@ -32,6 +32,14 @@ describe('limits of gases, ppm', () => {
   });
 });
 
+describe('the nose', () => {
+  // nrc-2009, chapter 5: olfactory fatigue at 100 ppm and paralysis of the nerve at 150.
+  it('tires of hydrogen sulphide at 100 ppm and is numbed at 150', () => {
+    const { low, likely: middle, high } = figures('gas').get('hydrogen-sulphide')?.smellFailsPpm ?? {};
+    expect([low, middle, high]).toEqual([100, 100, 150]);
+  });
+});
+
 describe('heat of heaps', () => {
   // cfr-40-503, appendix B, as the rule of Texas (30 TAC 332.23) repeats it: in a vessel or static pile 55 °C or higher for 3
   // days; in windrows 55 °C or higher for 15 days, with at least five turnings.

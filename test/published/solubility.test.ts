@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { henryMolPerLAtm } from '#engine/souring/gas/solubility.ts';
+import { between, type Given, hold } from './held.ts';
 import { num, published } from './rows.ts';
 
 describe('solubility of carbon dioxide', () => {
@@ -28,5 +29,20 @@ describe('solubility of air, as nitrogen', () => {
   ])('at %s °C is within 3 % of the published table: one slope stands for all temperatures', (at, perBar, gPerL) => {
     const published = ((perBar * gPerL) / 18.015) * 1.01325;
     expect(Math.abs(henryMolPerLAtm('nitrogen', at) / published - 1)).toBeLessThan(0.03);
+  });
+});
+
+describe('constants of the compilation', () => {
+  // Reviews (type L) of sander-2015 for carbon dioxide and hydrogen sulphide, of sander-2023 for nitrogen: mol/m3/Pa, times
+  // 101.325 for mol/L/atm; and the slope d ln H over d(1/T), in K: least, most frequent and most of the reviews.
+  it.each<[gas: string, constant: Given, slope: Given]>([
+    ['co2', between(3.3e-4, 3.4e-4), { low: 2300, likely: 2400, high: 2400 }],
+    ['hydrogen-sulphide', between(1.0e-3, 1.0e-3), { low: 2000, likely: 2100, high: 2200 }],
+    ['nitrogen', between(6.4e-6, 6.5e-6), { low: 1200, likely: 1300, high: 1600 }],
+  ])('%s', (gas, constant, slope) => {
+    const perAtm = (value = Number.NaN) => 101.325 * value;
+    const { low, likely, high } = constant;
+    hold('gas', gas, 'henryMolPerLAtm', { low: perAtm(low), likely: perAtm(likely), high: perAtm(high) });
+    hold('gas', gas, 'henrySlopeK', slope);
   });
 });
