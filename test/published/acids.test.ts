@@ -71,4 +71,22 @@ describe('buffer of fruits', () => {
     });
     hold('materials', 'apple-pomace', 'bufferEqPerKgDmPerPh', { high: 1.25 * byAcids('E001') });
   });
+
+  it('apple pomace: from the apple, less the sugars that are pressed out, a tenth allowed', () => {
+    const apple = table.find(({ fruit }) => fruit === 'apple') ?? {};
+    const whole = (titrated(apple, num(apple, 'ph')) + byAcids('E001')) / 2;
+    const food = foods.get('E001') ?? {};
+    const sugarsOfApple = num(food, 'fsugar') / (100 - num(food, 'water'));
+    // nasem-2021, apple pomace or byproduct, wet: 25.533 % of soluble sugars.
+    const pressed = (whole * 0.25533) / sugarsOfApple;
+    hold('materials', 'apple-pomace', 'bufferEqPerKgDmPerPh', { low: 0.9 * pressed, likely: (whole + pressed) / 2 });
+  });
+
+  // anderson-thompson-tgc6: acid as citric of Y-13, Rutgers and Stokesdale, from pH 4.6, the middle of the listed range.
+  it('tomatoes: by titration of juice to 0.421 g in 100 g, and by their acids', () => {
+    const dm = 1 - num(foods.get('D075') ?? {}, 'water') / 100;
+    const of = (gramsPer100G: number) => (10 * gramsPer100G) / (G_PER_EQ.citric ?? Number.NaN) / (8.1 - 4.6) / dm;
+    hold('materials', 'tomato', 'bufferEqPerKgDmPerPh', { low: byAcids('D075'), high: of(0.421) });
+    hold('materials', 'tomato-green', 'bufferEqPerKgDmPerPh', { low: 0.7 * byAcids('D075'), high: 1.3 * of(0.421) });
+  });
 });
