@@ -24,6 +24,12 @@ describe('carbon to nitrogen', () => {
     hold('materials', 'corn-stalks', 'nPercentDm', { low: 0.5, likely: (0.5 + stalks) / 2 });
   });
 
+  // mdc-1994-sawdust, composition of sawdust: perhaps 0.1 % nitrogen, fresh often 500; a fifth allowed.
+  it('fresh sawdust 500, with 0.1 % nitrogen', () => {
+    hold('materials', 'sawdust', 'cn', { low: 0.8 * 500, likely: 500 });
+    hold('materials', 'sawdust', 'nPercentDm', { likely: 0.1, high: 1.2 * 0.1 });
+  });
+
   it('wood chips 100 to 500, with nitrogen from 0.4 down to 0.08 %', () => {
     hold('materials', 'wood-chips', 'cn', between(100, 500));
     hold('materials', 'wood-chips', 'nPercentDm', { low: 0.08, likely: 40 / 300, high: 0.4 });

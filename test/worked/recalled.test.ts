@@ -65,6 +65,9 @@ describe('bands of the fitted souring model', () => {
     ['entero', 'muPerH', 0.3],
     ['early', 'acidAtRestGPerGPerH', 0.4],
     ['late', 'acidAtRestGPerGPerH', 0.4],
+    // Passos 1994, abstract: 51.9 with a standard error of 4.2 mmol/g.
+    ['early', 'acidPerGrowthGPerG', 4.2 / 51.9],
+    ['late', 'acidPerGrowthGPerG', 4.2 / 51.9],
   ])('%s %s: standard deviation of its logarithm %d', (id, quantity, sd) => {
     const likely = fitted(id, quantity);
     const spread = Math.exp(1.2816 * sd);
