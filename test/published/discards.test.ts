@@ -67,6 +67,20 @@ describe('material properties', () => {
   });
 });
 
+describe('peels', () => {
+  // The US food tables (09216, orange peel, raw, as another page gives them): 72.5 g water, 1.5 g protein, 212 mg potassium.
+  it('of citrus: orange is the driest and poorest, 15 % allowed for nitrogen, a quarter for potassium', () => {
+    hold('materials', 'citrus-peel', 'dryMatter', { high: 1 - 0.725 });
+    hold('materials', 'citrus-peel', 'nPercentDm', { low: (0.85 * 100 * (1.5 / 6.25)) / 27.5 });
+    hold('materials', 'citrus-peel', 'kPercentDm', { low: (0.75 * 100 * 0.212) / 27.5 });
+  });
+
+  // feedipedia-684: 6 to 9 % protein in the dry matter.
+  it('of bananas from 6 % protein', () => {
+    hold('materials', 'banana-skin', 'nPercentDm', { low: 6 / 6.25 });
+  });
+});
+
 describe('densities', () => {
   // epa-1993, appendix D: corrugated cardboard, uncompacted, 50 to 150; newspaper, uncompacted, 360 to 505. epa-2016:
   // cardboard 106, food 396 in a cubic yard and 3.8 in a gallon. solid-waste-systems-approach, table 2.2: chipped wood

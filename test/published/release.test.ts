@@ -7,6 +7,8 @@ describe('composts', () => {
   it('release below a C:N of 20, tie up above 30, hold 0.5 to 2.5 % nitrogen, 54 % of what burns is carbon (clemson-compost)', () => {
     hold('release', 'compost', 'releasesBelowCn', { likely: 20 });
     hold('release', 'compost', 'tiesUpAboveCn', { likely: 30 });
+    hold('heap', 'finished', 'mineralisesBelowCn', { likely: 20 });
+    hold('heap', 'finished', 'immobilisesAboveCn', { likely: 30 });
     hold('release', 'compost', 'usualNPercentDm', between(0.5, 2.5));
     hold('release', 'compost', 'carbonPercentOfMatter', { likely: 54 });
   });
