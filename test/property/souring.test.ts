@@ -155,7 +155,7 @@ describe(`the state of any batch (seed ${SEED})`, () => {
         expect(last?.ph).toBeLessThanOrEqual(4.0);
         expect(t).toBeGreaterThanOrEqual(10);
       }),
-      { ...runs, numRuns: 4000 },
+      { ...runs, numRuns: 12_000 },
     );
     expect(held, 'draws that reached the mark').toBeGreaterThan(20);
   });

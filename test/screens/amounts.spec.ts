@@ -80,7 +80,7 @@ test('a small form asks in the same way and keeps what was typed', async ({ page
 
 test('a pour corrected from 11.52 L to 5 L asks about its concentrate', async ({ page }) => {
   const errors = gatherErrors(page);
-  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-01'));
+  await page.addInitScript(() => sessionStorage.setItem('tilthwright.demo-day', '2026-07-08'));
   await page.goto('/record');
   await page.getByLabel('A word in it').fill('281 mL');
   const pour = acts(page).first();
