@@ -3,6 +3,7 @@
 
 import type { Range } from '../quantity/range.ts';
 import { PKA } from '../scraps/acid.ts';
+import { isAtMost } from './days.ts';
 import type { ApparentBuffer, ExpectedReading, ModelEvidence } from './expected-reasons.ts';
 import { inOrder, type Look, VISIT_DAYS } from './look.ts';
 import { ACETIC_G, BUTYRIC_G, KA_ACETIC, KA_BUTYRIC, KA_LACTIC, LACTIC_G } from './model/acidity.ts';
@@ -30,13 +31,13 @@ export function modelEvidence(of: {
     const tool = by === 'meter' ? 'meter' : 'strip';
     const before = asOf(
       of.learned,
-      looks.filter((other) => other.day < day - VISIT_DAYS),
+      looks.filter((other) => !isAtMost({ fromDay: other.day, toDay: day }, VISIT_DAYS)),
     );
     const band = readingBand(before, day, tool);
     readings.push({ day, ph, by: tool, band, side: !(ph <= band.high) ? 'above' : ph < band.low ? 'below' : 'within' });
     const until = asOf(
       of.learned,
-      looks.filter((other) => other.day <= day + VISIT_DAYS),
+      looks.filter((other) => isAtMost({ fromDay: day, toDay: other.day }, VISIT_DAYS)),
     );
     buffers.push({ day, ph, timesFactor: apparentBuffer(until, of.known, { day, ph }) });
   }

@@ -1,6 +1,7 @@
 // The findings behind each word, in the order they are weighed: lost, unknown, doubtful, ready; and what was
 // seen that changes no word. judge.ts puts them together.
 
+import { isAtLeast, isShorter } from './days.ts';
 import { READY_APART_DAYS, READY_PH } from './lines.ts';
 import { isFoul, type Look } from './look.ts';
 import { foulAndNotFalling, foulTwice, nosesDiffer, openFoul, whiteFuzz } from './nose.ts';
@@ -10,7 +11,7 @@ import { type Climb, climbs, lastTwo, type Reading, readersDiffer, runBelow, stu
 /** Without a look for this long, nothing is known. */
 export const UNKNOWN_AFTER_DAYS = 10;
 const READY_DRIFT_PH = 0.1;
-const EPSILON = 1e-9;
+const EPSILON_PH = 1e-9;
 
 /** Why the batch is lost; empty while it is not. @practice our caution, no source */
 export function lostBecause(known: readonly Look[], readings: readonly Reading[]): readonly Reason<ReasonCode>[] {
@@ -59,10 +60,10 @@ export function unknownBecause({ seen, known, readings, today }: Evidence): read
   const lastReading = readings.at(-1);
   if (lastReading === undefined) reasons.push(because('no-acidity'));
   const lastLook = known.at(-1);
-  if (lastLook !== undefined && !(today - lastLook.day < UNKNOWN_AFTER_DAYS))
+  if (lastLook !== undefined && !isShorter({ fromDay: lastLook.day, toDay: today }, UNKNOWN_AFTER_DAYS))
     reasons.push(because('no-look', { days: today - lastLook.day, afterDays: UNKNOWN_AFTER_DAYS }));
   const foul = openFoul(known) ?? nosesDiffer(known);
-  if (foul && lastReading && !(today - lastReading.day < UNKNOWN_AFTER_DAYS))
+  if (foul && lastReading && !isShorter({ fromDay: lastReading.day, toDay: today }, UNKNOWN_AFTER_DAYS))
     reasons.push(
       because('foul-on-old-reading', { smell: foul.smell ?? '', day: foul.day, readingDay: lastReading.day }),
     );
@@ -102,7 +103,8 @@ export function readyBecause(readings: readonly Reading[]): Reason<ReasonCode> |
   if (last === undefined || !run.includes(last)) return undefined;
   const first = run.find(
     (reading) =>
-      last.day - reading.day >= READY_APART_DAYS - EPSILON && last.ph <= reading.ph + READY_DRIFT_PH + EPSILON,
+      isAtLeast({ fromDay: reading.day, toDay: last.day }, READY_APART_DAYS) &&
+      last.ph <= reading.ph + READY_DRIFT_PH + EPSILON_PH,
   );
   return (
     first && because('two-low-readings', { firstPh: first.ph, firstDay: first.day, lastPh: last.ph, lastDay: last.day })

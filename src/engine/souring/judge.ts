@@ -1,6 +1,7 @@
 // The word for a batch from its looks: souring, slow, ready, doubtful, lost or unknown, with the mark held.
 // Nothing is forecast here. The worst finding wins: lost, then unknown, doubtful, ready, slow, souring.
 
+import { isAtLeast } from './days.ts';
 import { type ModelEvidence, reasonsBeside } from './expected-reasons.ts';
 import { asidesOf, doubtfulBecause, lostBecause, readyBecause, unknownBecause } from './findings.ts';
 import { alarmLines, alarmLinesOver } from './lines.ts';
@@ -8,8 +9,6 @@ import { inOrder, type Look, sawSomething } from './look.ts';
 import { changesFor, holdOf, holdReasons, nextLook, oldReading, passedReason, trendReason } from './outlook.ts';
 import { type ChangeCode, change, type Reason, type ReasonCode, type State } from './reason.ts';
 import { alarmPassed, readingsOf } from './trend.ts';
-
-const EPSILON_DAYS = 1e-9;
 
 export interface Judgement {
   readonly state: State;
@@ -75,7 +74,8 @@ export function judgeBatch({ looks, temperatureC, hourlyC, evidence, today }: Ba
   const state: State = doubts.length > 0 ? 'doubtful' : low ? 'ready' : late ? 'slow' : 'souring';
 
   const hold = holdOf(readings, temperatureC, hourlyC);
-  const held = state === 'ready' && hold !== undefined && today >= hold.fromDay - EPSILON_DAYS;
+  const held =
+    state === 'ready' && hold !== undefined && isAtLeast({ fromDay: hold.sinceDay, toDay: today }, hold.days);
   const reasons = [
     ...doubts,
     ...(state === 'ready' && low ? [low] : []),

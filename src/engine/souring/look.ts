@@ -1,6 +1,8 @@
 // One look at a batch, as the keyholder noted it: acidity, nose, top, who, and the day since it was filled.
 // Here looks are put in order and gathered into visits; what they mean stands in trend.ts and judge.ts.
 
+import { isAtMost } from './days.ts';
+
 /** The smell words, four that go with souring and four that are foul; the ninth says nothing about the batch. */
 export const SMELLS = [
   'grassy',
@@ -66,7 +68,7 @@ export function visits<T extends { readonly day: number }>(ordered: readonly T[]
   const gathered: [T, ...T[]][] = [];
   for (const entry of ordered) {
     const open = gathered.at(-1);
-    if (open && entry.day - open[0].day <= VISIT_DAYS) open.push(entry);
+    if (open && isAtMost({ fromDay: open[0].day, toDay: entry.day }, VISIT_DAYS)) open.push(entry);
     else gathered.push([entry]);
   }
   return gathered;

@@ -1,6 +1,7 @@
 // What noses and eyes say together: foul words, two people who differ, white and coloured fuzz, larvae.
 // Smell alone never overrules acidity, nor acidity a foul smell: judge.ts weighs the two.
 
+import { isAtLeast, isAtMost } from './days.ts';
 import { hasNose, isFoul, type Look, VISIT_DAYS, visits } from './look.ts';
 import { againstLine, falls, lastTwo, type Reading } from './trend.ts';
 
@@ -10,7 +11,6 @@ const TWICE_DAYS = 0.5;
 const DIFFER_DAYS = 1;
 /** A foul smell above this acidity, not falling, is the end of a batch. */
 const FOUL_LINE_PH = 4.6;
-const EPSILON_DAYS = 1e-9;
 
 /** Two foul looks at least twelve hours apart: the first and the last. @practice our caution, no source */
 export function foulTwice(ordered: readonly Look[]): { readonly first: Look; readonly last: Look } | undefined {
@@ -18,7 +18,7 @@ export function foulTwice(ordered: readonly Look[]): { readonly first: Look; rea
   const first = foul[0];
   const last = foul.at(-1);
   if (first === undefined || last === undefined) return undefined;
-  return last.day - first.day >= TWICE_DAYS - EPSILON_DAYS ? { first, last } : undefined;
+  return isAtLeast({ fromDay: first.day, toDay: last.day }, TWICE_DAYS) ? { first, last } : undefined;
 }
 
 /**
@@ -43,7 +43,7 @@ export function foulAndNotFalling(
 export function openFoul(ordered: readonly Look[]): Look | undefined {
   const noses = ordered.filter(hasNose);
   const last = noses.at(-1);
-  return last && noses.findLast((look) => isFoul(look) && last.day - look.day <= VISIT_DAYS);
+  return last && noses.findLast((look) => isFoul(look) && isAtMost({ fromDay: look.day, toDay: last.day }, VISIT_DAYS));
 }
 
 /** A foul word by somebody else within a day before the last nose, which found none. @practice our caution, no source */
@@ -51,7 +51,7 @@ export function nosesDiffer(ordered: readonly Look[]): Look | undefined {
   const noses = ordered.filter(hasNose);
   const last = noses.at(-1);
   if (last === undefined) return undefined;
-  const near = noses.filter((look) => last.day - look.day <= DIFFER_DAYS + EPSILON_DAYS);
+  const near = noses.filter((look) => isAtMost({ fromDay: look.day, toDay: last.day }, DIFFER_DAYS));
   return near.find((look, i) => isFoul(look) && !near.slice(i + 1).some((later) => samePerson(look, later)));
 }
 

@@ -3,6 +3,7 @@
 // forecast may rest on meanwhile is told by `toJudge`, `toLearnFrom` and `reckoned`.
 
 import type { Values } from '../rules/rule.ts';
+import { isAtMost } from './days.ts';
 import { inOrder, type Look } from './look.ts';
 import type { Warmth } from './model/temperature.ts';
 
@@ -98,10 +99,11 @@ function oddNeighbour(looks: readonly Look[], index: number): readonly Odd[] {
   const about = `looks[${index}].ph`;
   const values = { ph: look.ph, day: look.day, fromPh: before.ph, fromDay: before.day, strip: look.by !== 'meter' };
   const odds: Odd[] = [];
-  if (look.day - before.day <= MINUTE_DAYS + EPSILON) odds.push({ code: 'same-minute', about, value: look.ph, values });
+  if (isAtMost({ fromDay: before.day, toDay: look.day }, MINUTE_DAYS))
+    odds.push({ code: 'same-minute', about, value: look.ph, values });
   if (outsidePh(look.ph) || outsidePh(before.ph) || comesBack(looks, look, before)) return odds;
   const fell = before.ph - look.ph;
-  const quick = look.day - before.day <= QUICK_DAYS + EPSILON;
+  const quick = isAtMost({ fromDay: before.day, toDay: look.day }, QUICK_DAYS);
   if (-fell >= JUMP_PH - EPSILON) odds.push({ code: 'jump-up', about, value: look.ph, values });
   else if (fell >= JUMP_PH - EPSILON && (quick || look.ph < TOO_LOW_PH))
     odds.push({ code: 'jump-down', about, value: look.ph, values });
@@ -125,7 +127,8 @@ export function toLearnFrom(looks: readonly Look[], today: number): readonly Loo
     const { ph, ...rest } = look;
     const one: Look = ph === undefined || outsidePh(ph) ? rest : look;
     const twin = kept.some(
-      (other) => other.ph === one.ph && other.by === one.by && one.day - other.day <= MINUTE_DAYS + EPSILON,
+      (other) =>
+        other.ph === one.ph && other.by === one.by && isAtMost({ fromDay: other.day, toDay: one.day }, MINUTE_DAYS),
     );
     kept.push(twin ? rest : one);
   }

@@ -1,6 +1,7 @@
 // What follows from the word: the clock of the hold, the reasons of the trend, what would change the word, and
 // the day of the next look.
 
+import { isAtLeast } from './days.ts';
 import { UNKNOWN_AFTER_DAYS } from './findings.ts';
 import { type AlarmLine, HELD_PH, holdDays, holdDoneOn } from './lines.ts';
 import type { Look } from './look.ts';
@@ -79,7 +80,7 @@ export function trendReason(readings: readonly Reading[]): Reason<ReasonCode> {
 /** A word that rests on an old reading says so. @practice our caution, no source */
 export function oldReading(readings: readonly Reading[], today: number): readonly Reason<ReasonCode>[] {
   const last = readings.at(-1);
-  if (last === undefined || today - last.day < UNKNOWN_AFTER_DAYS) return [];
+  if (last === undefined || !isAtLeast({ fromDay: last.day, toDay: today }, UNKNOWN_AFTER_DAYS)) return [];
   return [because('reading-is-old', { day: last.day, days: today - last.day })];
 }
 
@@ -138,7 +139,7 @@ export function nextLook({ state, known, temperatureC, today, bufferRises }: Nex
   const lastDay = known.at(-1)?.day ?? today;
   const usual = NEXT_DAYS[state];
   const fuzz = whiteFuzz(known).at(-1);
-  const fresh = fuzz !== undefined && lastDay - fuzz.day < 1;
+  const fresh = fuzz !== undefined && !isAtLeast({ fromDay: fuzz.day, toDay: lastDay }, 1);
   const warm = !(temperatureC < LOOK_DAILY_C) && state !== 'ready';
   const days = warm || fresh || bufferRises ? Math.min(usual, 1) : usual;
   return Math.max(lastDay + days, today);

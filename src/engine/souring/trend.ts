@@ -2,6 +2,7 @@
 // the lowest, whether an alarm line was passed. A strip is read in pads of half a pH and held to lines one
 // pad stricter. Smell and top are nose.ts; the word for the batch is judge.ts.
 
+import { isAtLeast } from './days.ts';
 import type { AlarmLine } from './lines.ts';
 import { type Look, visits } from './look.ts';
 
@@ -115,7 +116,7 @@ export function stuckSince(readings: readonly Reading[]): Reading | undefined {
   if (last === undefined) return undefined;
   const old = readings.filter((reading) => {
     const days = reading.strip || last.strip ? 2 * STILL_FALLING_DAYS : STILL_FALLING_DAYS;
-    return last.day - reading.day >= days;
+    return isAtLeast({ fromDay: reading.day, toDay: last.day }, days);
   });
   const from = worstOf(visits(old).at(-1) ?? []);
   return from !== undefined && !fell(from, last) ? from : undefined;
