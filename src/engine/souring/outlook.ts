@@ -77,6 +77,12 @@ export function trendReason(readings: readonly Reading[]): Reason<ReasonCode> {
   return because(falls(readings) ? 'falling' : 'not-falling-yet', values);
 }
 
+/** The day since which a batch lies at pH 4.0 or below, as its reasons tell; undefined while no hold runs. @arithmetic look-up */
+export function acidSinceDay(reasons: readonly Reason<ReasonCode>[]): number | undefined {
+  const since = reasons.find(({ code }) => code === 'acid-since' || code === 'held')?.values.sinceDay;
+  return typeof since === 'number' ? since : undefined;
+}
+
 /** A word that rests on an old reading says so. @practice our caution, no source */
 export function oldReading(readings: readonly Reading[], today: number): readonly Reason<ReasonCode>[] {
   const last = readings.at(-1);

@@ -2,7 +2,7 @@
 // day. The wait before picking is judged by today's rule alone (pick.ts); here it is only told why.
 
 import { earlierHoldDays, LONGER_HOLD } from '#engine/souring/earlier-hold.ts';
-import { holdDays } from '#engine/souring/lines.ts';
+import { acidSinceDay } from '#engine/souring/outlook.ts';
 import type { Plot } from '#journal/fold.ts';
 import { daysIn, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
@@ -14,9 +14,8 @@ import { dateOfDay, type PegWord, pegWord } from './peg.ts';
 
 /** The days of a batch on which the clock began, and was done by the earlier rule; nothing while it does not run. */
 function earlierClock({ judgement, temperature }: PegWord): { sinceDay: number; doneDay: number } | undefined {
-  const { heldFromDay } = judgement;
-  if (heldFromDay === undefined || temperature === undefined) return undefined;
-  const sinceDay = heldFromDay - holdDays(temperature.meanC);
+  const sinceDay = acidSinceDay(judgement.reasons);
+  if (sinceDay === undefined || temperature === undefined) return undefined;
   return { sinceDay, doneDay: sinceDay + earlierHoldDays(temperature.meanC) };
 }
 
