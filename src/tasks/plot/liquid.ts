@@ -6,11 +6,13 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
+import { daysIn } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { pegName } from './batch-name.ts';
+import { isHeldByEarlierRule } from './moved-hold.ts';
 import { type Origin, originOf } from './origin.ts';
-import { pegWord } from './peg.ts';
+import { type PegWord, pegWord } from './peg.ts';
 
 /** Less than this is a wet bottle. @practice */
 const LEAST_L = 0.01;
@@ -65,7 +67,7 @@ function facts(plot: Plot, batch: Batch, now: string) {
   return {
     batch: batch.id,
     peg: pegName(plot, batch),
-    ...judged(plot, batch, now),
+    ...judged(pegWord({ plot, batch, now })),
     ...originOf(plot, batch),
     ph: strained?.acidity?.ph ?? last(batch, ({ acidity }) => acidity?.ph),
     ecDsPerM: saltiest([
@@ -92,19 +94,42 @@ export function usualLiquid(liquids: readonly Liquid[]): Liquid | undefined {
   return liquids.find(({ held }) => held) ?? liquids.find(({ state }) => state === 'ready') ?? liquids[0];
 }
 
-/** The word for what was poured from a bottle or a batch, as it stood at a moment; nothing for a source not here. */
-export function sourceAt(
-  plot: Plot,
-  source: { readonly bottle?: string | undefined; readonly batch?: string | undefined },
-  at: string,
-): (LiquidState & Origin & { readonly peg: PegName }) | undefined {
-  const bottle = source.bottle === undefined ? undefined : plot.bottles.get(source.bottle);
-  const batch = plot.batches.get(bottle?.batch ?? source.batch ?? '');
-  return batch && { peg: pegName(plot, batch), ...judged(plot, batch, at), ...originOf(plot, batch) };
+interface Source {
+  readonly bottle?: string | undefined;
+  readonly batch?: string | undefined;
 }
 
-function judged(plot: Plot, batch: Batch, now: string): LiquidState {
-  const { state, held, heldOn } = pegWord({ plot, batch, now });
+/** What was poured from, as it stood at a moment. */
+export interface SourceState extends LiquidState, Origin {
+  readonly peg: PegName;
+  /** It was held by the rule that was asked before the hold grew; nothing is judged by it. */
+  readonly heldByEarlierRule: boolean;
+}
+
+/** The word for a source at a moment. */
+export type StateOf = (source: Source, at: string) => SourceState | undefined;
+
+/** The word for what was poured from a bottle or a batch, as it stood at a moment; nothing for a source not here. */
+export function sourceAt(plot: Plot, source: Source, at: string): SourceState | undefined {
+  const bottle = source.bottle === undefined ? undefined : plot.bottles.get(source.bottle);
+  const batch = plot.batches.get(bottle?.batch ?? source.batch ?? '');
+  if (batch === undefined) return undefined;
+  const word = pegWord({ plot, batch, now: at });
+  const heldByEarlierRule = isHeldByEarlierRule(word, daysIn(plot.facts.timeZone)(batch.filled, word.at));
+  return { peg: pegName(plot, batch), ...judged(word), heldByEarlierRule, ...originOf(plot, batch) };
+}
+
+/** The same for many pours, each source and moment asked once: a season's feeds come from a few pegs on a few dates. */
+export function sourcesOf(plot: Plot): StateOf {
+  const known = new Map<string, SourceState | undefined>();
+  return (source, at) => {
+    const key = `${source.bottle ?? ''} ${source.batch ?? ''} ${at}`;
+    if (!known.has(key)) known.set(key, sourceAt(plot, source, at));
+    return known.get(key);
+  };
+}
+
+function judged({ state, held, heldOn }: PegWord): LiquidState {
   return { state, held, ...(state === 'ready' && heldOn !== undefined && { heldOn }) };
 }
 

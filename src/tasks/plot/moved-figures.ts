@@ -8,6 +8,7 @@ import type { Entry } from '#journal/entry.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import type { Feed } from '#journal/parts/feeds.ts';
 import { newestBody } from '#journal/upgrade.ts';
 import { type ChangeSaid, isMoved, type MovedOf, sayMoved } from '#words/en/figures-shown.ts';
 import { pegName } from './batch-name.ts';
@@ -15,7 +16,8 @@ import { bottlesOfBatch } from './bottles-of.ts';
 import { bottleNow, liquidNow, litresOf, pourNow } from './figures-now.ts';
 import type { Figures, FiguresShown, WhatShown } from './figures-shown.ts';
 import { lazily } from './lazily.ts';
-import { movedHoldOf, movedHoldOn } from './moved-hold.ts';
+import { sourcesOf } from './liquid.ts';
+import { movedHoldOf, movedHoldOn, wasHeldThen } from './moved-hold.ts';
 
 /** One figure, as it was shown and as it is today; undefined where it is not known any more. */
 export interface FigureThen {
@@ -109,16 +111,20 @@ export function* movedInSteps(plot: Plot, only: MovedOnly = {}): Generator<void,
     yield;
   }
   const litreOf = litresOf(plot);
+  const states = sourcesOf(plot);
   for (const bed of isAll ? plot.beds.values() : oneOf(plot.beds, only.bed)) {
     const pours: Shown[] = [];
+    const rightThen: Feed[] = [];
     for (const feed of bed.feeds) {
       const shown = olderOf(feed.id, feed.act.body.figuresShown, () => pourNow(plot, feed.act.body.from, litreOf));
       if (shown !== undefined) pours.push(shown);
+      const tells = !isAll && only.now !== undefined && feed.counts !== 'no';
+      if (tells && wasHeldThen(feed.act, only.now, states)) rightThen.push(feed);
       yield;
     }
     const name = bed.facts.name ?? bed.facts.tag ?? '';
     found.push(...movedOf({ of: 'pours', name }, `${bed.id} pours`, summed(pours)));
-    if (!isAll && only.now !== undefined) found.push(...holdSaid(bed.id, movedHoldOn(plot, bed, only.now)));
+    found.push(...holdSaid(bed.id, movedHoldOn(rightThen)));
   }
   return found;
 }

@@ -4,12 +4,11 @@
 import { earlierHoldDays, LONGER_HOLD } from '#engine/souring/earlier-hold.ts';
 import { acidSinceDay } from '#engine/souring/outlook.ts';
 import type { Plot } from '#journal/fold.ts';
-import { daysIn, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
-import type { Bed } from '#journal/parts/beds.ts';
 import type { Feed } from '#journal/parts/feeds.ts';
 import { movedHoldWords } from '#words/en/moved-hold.ts';
 import { pegName } from './batch-name.ts';
+import type { StateOf } from './liquid.ts';
 import { dateOfDay, type PegWord, pegWord } from './peg.ts';
 
 /** The days of a batch on which the clock began, and was done by the earlier rule; nothing while it does not run. */
@@ -33,31 +32,26 @@ export function movedHoldOf(plot: Plot, batch: Batch, now: string): string | und
   return before === word.heldOn ? undefined : movedHoldWords.batch(pegName(plot, batch), before, word.heldOn);
 }
 
+/** Whether a batch that was judged so was held on a day by the earlier rule. */
+export function isHeldByEarlierRule(word: PegWord, day: number): boolean {
+  const clock = earlierClock(word);
+  return word.state === 'ready' && clock !== undefined && day >= clock.doneDay;
+}
+
 /**
  * Whether a pour was held by the rule of its day and is not by today's. A pour that keeps the formulas of today was made
  * under today's rule; one that keeps none is judged by its date.
  */
-export function wasHeldThen(plot: Plot, { body, when }: Feed['act'], now: string): boolean {
+export function wasHeldThen({ body, when }: Feed['act'], now: string, states: StateOf): boolean {
   const model = body.figuresShown?.model;
   const isOlder = model === undefined ? when.on.slice(0, 10) <= LONGER_HOLD.on : model < LONGER_HOLD.model;
   if (!isInForce(now) || !isOlder) return false;
-  const held = body.from.map(({ bottle, batch: direct }) => {
-    const batch = plot.batches.get(
-      (bottle === undefined ? undefined : plot.bottles.get(bottle)?.batch) ?? direct ?? '',
-    );
-    const word = batch && pegWord({ plot, batch, now: when.on });
-    if (batch === undefined || word === undefined) return 'no';
-    if (word.held) return 'today';
-    const clock = earlierClock(word);
-    const day = daysIn(plot.facts.timeZone)(batch.filled, momentOf(when.on));
-    return word.state === 'ready' && clock !== undefined && day >= clock.doneDay ? 'then' : 'no';
-  });
-  return held.includes('then') && !held.includes('no');
+  const then = body.from.map((source) => states(source, when.on));
+  return then.every((one) => one?.held || one?.heldByEarlierRule) && !then.every((one) => one?.held);
 }
 
-/** The pours on a bed that were right by the rule of their day, in a sentence. */
-export function movedHoldOn(plot: Plot, bed: Bed, now: string): string | undefined {
-  const then = bed.feeds.filter(({ act, counts }) => counts !== 'no' && wasHeldThen(plot, act, now));
-  const dates = [...new Set(then.map(({ act }) => act.when.on.slice(0, 10)))];
+/** What is said of pours on a bed that were right by the rule of their day. */
+export function movedHoldOn(pours: readonly Feed[]): string | undefined {
+  const dates = [...new Set(pours.map(({ act }) => act.when.on.slice(0, 10)))];
   return dates.length === 0 ? undefined : movedHoldWords.pours(dates);
 }

@@ -18,9 +18,9 @@ import type { PegName } from '#words/peg-name.ts';
 import { bedsThatMayBe, counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { type DressedWait, dressedWaits } from './dressed-wait.ts';
-import { type LiquidState, sourceAt } from './liquid.ts';
+import { type StateOf, sourcesOf } from './liquid.ts';
 import { wasHeldThen } from './moved-hold.ts';
-import { type Origin, type OriginWhy, ofWater } from './origin.ts';
+import { type OriginWhy, ofWater } from './origin.ts';
 import { profileOf } from './profile.ts';
 import { inWalkingOrder } from './round.ts';
 
@@ -92,7 +92,7 @@ export interface PickAsk {
 export function pickList({ plot: of, now }: PickAsk): readonly PickBed[] {
   const plot = counted(of, now);
   const today = momentOf(now).dateDay;
-  const states = remembered(plot);
+  const states = sourcesOf(plot);
   const profile = profileOf(plot);
   const beds = inWalkingOrder(plot)
     .map((bed) => bedsThatMayBe(bed).filter(isEatenFrom))
@@ -127,23 +127,10 @@ function orderKey({ answer, tillOn, firstPickOn }: PickBed, today: number): numb
   return answer === 'pick' ? 0 : 1;
 }
 
-type Source = Feed['act']['body']['from'][number];
-type StateOf = (source: Source, at: string) => (LiquidState & Origin & { readonly peg: PegName }) | undefined;
-
 interface Asked {
   readonly today: number;
   readonly states: StateOf;
   readonly profile: Profile;
-}
-
-/** The word for a source on a date, asked once: a season's feeds come from a few pegs on a few dates. */
-function remembered(plot: Plot): StateOf {
-  const known = new Map<string, ReturnType<StateOf>>();
-  return (source, at) => {
-    const key = `${source.bottle ?? ''} ${source.batch ?? ''} ${at}`;
-    if (!known.has(key)) known.set(key, sourceAt(plot, source, at));
-    return known.get(key);
-  };
 }
 
 function pickBed(plot: Plot, bed: Bed, { today, states, profile }: Asked): PickBed {
@@ -224,7 +211,7 @@ function feedOf(plot: Plot, { id, act, pouredL }: Feed, today: number, states: S
     way,
     pegs: [...new Set(then.flatMap((state) => state?.peg ?? []))],
     held,
-    ...(!held && wasHeldThen(plot, act, onDay(today)) && { heldThen: true as const }),
+    ...(!held && wasHeldThen(act, onDay(today), states) && { heldThen: true as const }),
     // What is known to be bad stays bad beside what is not known.
     animalOrigin: unknown && animal !== 'yes' ? undefined : animal,
     animalWhy: [...new Set([...then.flatMap((state) => state?.animalWhy ?? []), ...inCan])],
