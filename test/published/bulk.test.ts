@@ -6,6 +6,7 @@ import { describe, it } from 'vitest';
 import { about, type Given, hold } from './held.ts';
 import { num, published } from './rows.ts';
 
+const weights = published('usda-sr-weights.csv');
 const CUP_L = 0.2366;
 /** Shares of a cup that the measures of the table hold. */
 const MEASURES: readonly (readonly [words: string, cups: number])[] = [
@@ -17,7 +18,7 @@ const MEASURES: readonly (readonly [words: string, cups: number])[] = [
 
 /** kg per m3, which is g per litre, of every measure of a food, the loosest first. */
 function densities(code: string): readonly number[] {
-  const rows = published('usda-sr-weights.csv').filter((row) => row.code === code);
+  const rows = weights.filter((row) => row.code === code);
   if (rows.length === 0) throw new Error(`no weight of ${code}`);
   return rows
     .map((row) => {

@@ -4,15 +4,10 @@
 
 import { describe, it } from 'vitest';
 import { about, between, hold } from './held.ts';
-import { num, published } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const properties = new Map(published('sardarmehni-2022.csv').map((row) => [row.material, row]));
-
-function of(material: string, column: string): number {
-  const row = properties.get(material);
-  if (row === undefined) throw new Error(`the table has no ${material}`);
-  return num(row, column);
-}
+const properties = rowBy(published('sardarmehni-2022.csv'), 'material');
+const of = (material: string, column: string) => num(properties(material), column);
 
 const dm = (material: string) => 1 - of(material, 'moisturePercent') / 100;
 const n = (material: string) => of(material, 'nPercentDm');

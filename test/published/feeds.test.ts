@@ -5,15 +5,9 @@
 import { describe, it } from 'vitest';
 import { material } from '#engine/tables/index.ts';
 import { about, type Given, hold } from './held.ts';
-import { num, published, type Row } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const library = new Map(published('nasem-2021.csv').map((row) => [row.feed, row]));
-
-function feed(name: string): Row {
-  const row = library.get(name);
-  if (row === undefined) throw new Error(`the library has no ${name}`);
-  return row;
-}
+const feed = rowBy(published('nasem-2021.csv'), 'feed');
 
 const dm = (name: string) => num(feed(name), 'dmPercent') / 100;
 const n = (name: string) => num(feed(name), 'cpPercentDm') / 6.25;

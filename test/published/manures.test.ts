@@ -3,14 +3,13 @@
 
 import { describe, it } from 'vitest';
 import { hold } from './held.ts';
-import { num, published } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const guide = new Map(published('ahdb-rb209-2023.csv').map((row) => [row.manure, row]));
+const guide = rowBy(published('ahdb-rb209-2023.csv'), 'manure');
 
 /** Percent of dry matter of one row of the guide. */
 function percent(manure: string, column: 'nKgPerT' | 'p2o5KgPerT' | 'k2oKgPerT'): number {
-  const row = guide.get(manure);
-  if (row === undefined) throw new Error(`the guide has no ${manure}`);
+  const row = guide(manure);
   const element = { nKgPerT: 1, p2o5KgPerT: 0.4364, k2oKgPerT: 0.8301 }[column];
   return (10 * num(row, column) * element) / num(row, 'dmPercent');
 }
@@ -108,6 +107,6 @@ describe('manures by the Canadian defaults', () => {
   });
 
   it('the guide sets the wet end of sheep manure, with straw', () => {
-    hold('materials', 'sheep-goat-manure', 'dryMatter', { low: num(guide.get('sheep') ?? {}, 'dmPercent') / 100 });
+    hold('materials', 'sheep-goat-manure', 'dryMatter', { low: num(guide('sheep'), 'dmPercent') / 100 });
   });
 });

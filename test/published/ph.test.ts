@@ -3,16 +3,12 @@
 
 import { describe, it } from 'vitest';
 import { between, hold } from './held.ts';
-import { num, published } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const listed = new Map(published('fda-cfsan-2007.csv').map((row) => [row.item, row]));
+const listed = rowBy(published('fda-cfsan-2007.csv'), 'item');
 
 function range(items: readonly string[]): readonly [number, number] {
-  const rows = items.map((item) => {
-    const row = listed.get(item);
-    if (row === undefined) throw new Error(`the list has no ${item}`);
-    return row;
-  });
+  const rows = items.map(listed);
   return [Math.min(...rows.map((row) => num(row, 'least'))), Math.max(...rows.map((row) => num(row, 'most')))];
 }
 

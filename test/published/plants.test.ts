@@ -3,15 +3,9 @@
 
 import { describe, it } from 'vitest';
 import { about, between, hold } from './held.ts';
-import { num, published, type Row } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const foods = new Map(published('usda-sr-abbreviated.csv').map((row) => [row.code, row]));
-
-function food(code: string): Row {
-  const row = foods.get(code);
-  if (row === undefined) throw new Error(`no food ${code}`);
-  return row;
-}
+const food = rowBy(published('usda-sr-abbreviated.csv'), 'code');
 
 const dm = (code: string) => 100 - num(food(code), 'waterG');
 const n = (code: string) => num(food(code), 'proteinG') / 6.25;

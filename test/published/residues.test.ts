@@ -4,10 +4,10 @@
 
 import { describe, it } from 'vitest';
 import { between, hold } from './held.ts';
-import { num, published } from './rows.ts';
+import { num, published, rowBy } from './rows.ts';
 
-const feeds = new Map(published('nasem-2021.csv').map((row) => [row.feed, row]));
-const feed = (name: string, column: string) => num(feeds.get(name) ?? {}, column);
+const feeds = rowBy(published('nasem-2021.csv'), 'feed');
+const feed = (name: string, column: string) => num(feeds(name), column);
 
 describe('carbon to nitrogen', () => {
   it('wheat straw 80, corn stover 57, corn stalks to 100', () => {

@@ -16,6 +16,16 @@ export const published = (file: string): readonly Row[] => rowsOf('published', f
 /** Rows worked out or recalled, as records of texts. */
 export const worked = (file: string): readonly Row[] => rowsOf('worked', file);
 
+/** The row with this name in a column; a name that is not there is our own fault. */
+export function rowBy(rows: readonly Row[], column: string): (name: string) => Row {
+  const named = new Map(rows.map((row) => [row[column], row]));
+  return (name) => {
+    const row = named.get(name);
+    if (row === undefined) throw new Error(`no row has "${name}" as its ${column}`);
+    return row;
+  };
+}
+
 /** A number of a row; an empty or crooked cell is our own fault. */
 export function num(row: Row, column: string): number {
   const value = Number(row[column]);
