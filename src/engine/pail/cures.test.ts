@@ -1,26 +1,10 @@
 // A cure is a whole recipe that is taken in one touch: each is held to sums by hand at the fill line of 9 L (12 L, a quarter for gas).
 import { describe, expect, it } from 'vitest';
-import { resolvePart } from '../scraps/resolve.ts';
-import { sugarProduct } from '../scraps/sugar.ts';
+import { lot, recipe } from '../../../test/worked/pail-recipe.ts';
 import { type Cure, cures } from './cures.ts';
 import type { Recipe } from './recipe.ts';
 import { fill } from './volume.ts';
 
-const white = sugarProduct('white-sugar');
-if (!white) throw new Error('sugar table incomplete');
-const product = { ...white, displacementLPerKg: 0.5 };
-
-const lot = (name: string, massKg: number, likely = 1) => ({
-  ...resolvePart({ name, massKg, dryMatter: 0.2 }),
-  displacementLPerKg: { low: likely, likely, high: likely },
-});
-const recipe = (waterL: number, sugarKg = 0, plants: Recipe['plants'] = []): Recipe => ({
-  vessel: { volumeL: 12, gasRoom: 0.25 },
-  plants,
-  water: { volumeL: waterL, alkalinityMeqPerL: 2, ph: 7.6 },
-  sugar: { product, massKg: sugarKg },
-  targetPh: 3.9,
-});
 const curesOf = (of: Recipe) => cures(of, fill(of));
 const cure = (of: Recipe, kind: Cure['kind']) => curesOf(of).find((one) => one.kind === kind);
 const massesOf = (found: Cure | undefined) => found?.plants?.map(({ massKg }) => massKg);

@@ -1,26 +1,10 @@
 // Litres of water, sugar and plants added by hand. A batch that stands too high lifts the lid or runs over.
 import { describe, expect, it } from 'vitest';
-import { resolvePart } from '../scraps/resolve.ts';
-import { sugarProduct } from '../scraps/sugar.ts';
+import { lot as lotBetween, recipe } from '../../../test/worked/pail-recipe.ts';
 import type { Recipe } from './recipe.ts';
 import { fill, layers, lift } from './volume.ts';
 
-const white = sugarProduct('white-sugar');
-if (!white) throw new Error('sugar table incomplete');
-/** Half a litre to the kilogram once dissolved. */
-const product = { ...white, displacementLPerKg: 0.5 };
-
-const lot = (name: string, massKg: number, likely = 1) => ({
-  ...resolvePart({ name, massKg, dryMatter: 0.2 }),
-  displacementLPerKg: { low: likely - 0.1, likely, high: likely + 0.2 },
-});
-const recipe = (waterL: number, sugarKg = 0, plants: Recipe['plants'] = []): Recipe => ({
-  vessel: { volumeL: 12, gasRoom: 0.25 },
-  plants,
-  water: { volumeL: waterL, alkalinityMeqPerL: 2, ph: 7.6 },
-  sugar: { product, massKg: sugarKg },
-  targetPh: 3.9,
-});
+const lot = (name: string, massKg: number, likely = 1) => lotBetween(name, massKg, likely, [0.1, 0.2]);
 
 describe('the layers', () => {
   it('are water, then sugar, then each lot of plants, from the floor up', () => {
