@@ -145,20 +145,28 @@ export function fromPlan(plan: WeighInPlan, offers: FillOffers): Partial<FillDra
   };
 }
 
+/** A field that stands empty while the plan has something for it. */
+const isWaiting = (planned: number | undefined, { text }: FillDraft['water']): planned is number =>
+  planned !== undefined && text === '';
+
+/** Whether the plan has something that the scale has not yet. */
+export function waitsForPlan({ rows, water, sugar, waterPlannedL, sugarPlannedKg }: FillDraft): boolean {
+  return (
+    rows.some(({ plannedKg, amount }) => isWaiting(plannedKg, amount)) ||
+    isWaiting(waterPlannedL, water) ||
+    isWaiting(sugarPlannedKg, sugar)
+  );
+}
+
 /** What the plan has and the scale has not yet: all of it went in as planned. */
 export function allAsPlanned(draft: FillDraft): Partial<FillDraft> {
   const { rows, water, sugar, waterPlannedL, waterPlannedTyped, sugarPlannedKg, sugarPlannedTyped } = draft;
   const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${plainFigure(massKg)} kg`);
   return {
     rows: rows.map((row) =>
-      row.plannedKg !== undefined && row.amount.text === ''
-        ? { ...row, amount: kg(row.plannedKg, row.plannedTyped) }
-        : row,
+      isWaiting(row.plannedKg, row.amount) ? { ...row, amount: kg(row.plannedKg, row.plannedTyped) } : row,
     ),
-    water:
-      waterPlannedL !== undefined && water.text === ''
-        ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`)
-        : water,
-    sugar: sugarPlannedKg !== undefined && sugar.text === '' ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
+    water: isWaiting(waterPlannedL, water) ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`) : water,
+    sugar: isWaiting(sugarPlannedKg, sugar) ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
   };
 }

@@ -18,7 +18,16 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/weigh-in.css';
 import '../styles/strain.css';
 import '../styles/fill.css';
-import { allAsPlanned, EMPTY_FILL, type FillDraft, fromPlan, PLAN_KEY, readField, type WeighInPlan } from './draft.ts';
+import {
+  allAsPlanned,
+  EMPTY_FILL,
+  type FillDraft,
+  fromPlan,
+  PLAN_KEY,
+  readField,
+  type WeighInPlan,
+  waitsForPlan,
+} from './draft.ts';
 import { LiquidPart } from './liquid-part.tsx';
 import { Passing } from './passing.tsx';
 import { Pegged, type PeggedFacts } from './pegged.tsx';
@@ -74,11 +83,6 @@ export function FillScreen() {
   const holds = () => answer()?.fit.cautions.some(({ level }) => level === 'hold') ?? false;
   const ready = () =>
     reading().needs.length === 0 && answer() !== undefined && stops().length === 0 && barred().length === 0 && !busy();
-  const waiting = () =>
-    draft().rows.some(({ plannedKg, amount }) => plannedKg !== undefined && amount.text === '') ||
-    (draft().waterPlannedL !== undefined && draft().water.text === '') ||
-    (draft().sugarPlannedKg !== undefined && draft().sugar.text === '');
-
   async function describeVessel(): Promise<string> {
     const body = newVessel(draft(), reading());
     if (body === undefined) throw new Error('no volume');
@@ -149,7 +153,7 @@ export function FillScreen() {
           <div class="right">
             <VesselPart {...parts()} />
             <ScrapsPart {...parts()}>
-              <Show when={waiting()}>
+              <Show when={waitsForPlan(draft())}>
                 <button type="button" class="block" onClick={() => change(allAsPlanned(draft()))}>
                   {fillSheet.allAsPlanned}
                 </button>
