@@ -113,8 +113,8 @@ export function roundOver(asked: RoundAsk): Round {
   const liquid = liquidsOf(ask.plot, ask.now).find(({ id }) => id === ask.liquid);
   const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
   const beds = inWalkingOrder(ask.plot).map((bed) => strictestBed(bed, liquid, strength, ask));
-  const pours = liquid !== undefined && strength !== undefined;
-  const fed = beds.filter(({ verdict }) => pours && verdict === 'yes');
+  const isPouring = liquid !== undefined && strength !== undefined;
+  const fed = isPouring ? beds.filter(({ verdict }) => verdict === 'yes') : [];
   return {
     liquid,
     strength,
