@@ -4,17 +4,16 @@
 // green to begin with, or not green again at the end.
 
 import './node-version.mjs';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { drawn, figuresOf, moved } from './figures/draw.ts';
-import { linesOf, pageWith, type Tried } from './figures/page.ts';
+import { HEADING, linesOf, sectionOf, type Tried } from './figures/page.ts';
 import { trial } from './figures/trial.ts';
 import { giveUp, say } from './say.mjs';
+import { TESTS_PAGE, writeSection } from './tests-page.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..');
-const OUT = join(ROOT, 'docs/tests.md');
 const COUNT = 200;
 const SEED = 1;
 
@@ -58,7 +57,7 @@ await close();
 
 for (const line of linesOf(tried, figures)) say(line);
 if (values.count === undefined && values.table === undefined) {
-  const standing = existsSync(OUT) ? readFileSync(OUT, 'utf8') : '';
-  writeFileSync(OUT, pageWith(standing, tried, { figures, seed, date: new Date().toISOString().slice(0, 10) }));
-  say('Wrote docs/tests.md.');
+  process.chdir(ROOT);
+  writeSection(HEADING, sectionOf(tried, { figures, seed, date: new Date().toISOString().slice(0, 10) }));
+  say(`Wrote ${TESTS_PAGE}.`);
 }

@@ -1,5 +1,4 @@
-// What the moved figures came to, as lines for a person and as a section of docs/tests.md. Other sections of that page
-// are left as they are.
+// What the moved figures came to, as lines for a person and as a section of docs/tests.md.
 
 import type { Figure } from './draw.ts';
 import type { Noticed } from './trial.ts';
@@ -10,7 +9,7 @@ export interface Tried {
   readonly noticed: Noticed;
 }
 
-const HEADING = '## Figures of the tables';
+export const HEADING = '## Figures of the tables';
 const INTRO = `Written by \`npm run figures\`. Figures of \`data/\` are moved by a tenth, up or down, one at a time, in a copy of the project,
 spread over the tables by how many figures each holds. Only tests count whose expected values come from outside the
 tables: rows of publications (\`test/published\`), worked examples and recalled values (\`test/worked\`) and stated safety
@@ -39,22 +38,8 @@ function scoreOf(tried: readonly Tried[]): string {
   return `Noticed: ${noticed} of ${tried.length}, ${percent(noticed, tried.length)}.`;
 }
 
-/** The page with this section made anew, at its end where it had none. */
-export function pageWith(
-  page: string,
-  tried: readonly Tried[],
-  of: { readonly figures: readonly Figure[]; readonly seed: number; readonly date: string },
-): string {
-  const section = sectionOf(tried, of);
-  const start = page.indexOf(HEADING);
-  if (start === -1)
-    return `${page === '' ? '# What the tests notice\n' : page.trimEnd()}\n\n${section}`.replace(/\n{3,}/g, '\n\n');
-  const rest = page.slice(start + HEADING.length);
-  const next = rest.search(/\n(?:## |<!-- )/);
-  return page.slice(0, start) + section + (next === -1 ? '' : rest.slice(next));
-}
-
-function sectionOf(
+/** The section: the score, by table, and what was not noticed. */
+export function sectionOf(
   tried: readonly Tried[],
   { figures, seed, date }: { readonly figures: readonly Figure[]; readonly seed: number; readonly date: string },
 ): string {

@@ -1,21 +1,20 @@
 // The part of docs/tests.md on mutations: a row for each run, then the survivors of the last draw of each room. Next:
 // test/house/tests-page.test.ts holds the page to docs/mutants.json.
 
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { writeSection } from '../tests-page.ts';
 import { ROOMS } from './room.ts';
 import { EQUAL, type Run, runs } from './score.ts';
 
-const PAGE = 'docs/tests.md';
-const [FROM, TO] = ['<!-- mutations: npm run mutate -->', '<!-- end of mutations -->'];
+const HEADING = '## Changes of the code';
 
-/** The part of the page between its marks. */
+/** The section of the page. */
 export function mutationsPart(): string {
   const all = runs();
   const last = ROOMS.flatMap(({ name }) => all.filter(({ room }) => room === name).slice(-1));
   return [
-    FROM,
-    '## Changes of the code',
+    HEADING,
     '',
+    'Written by `npm run mutate`.',
     'One change of one place at a time: a condition turned, a sum made a difference, a list emptied, a block left out.',
     'Noticed means that a test of the room failed, or ran on without end. Changes that the types refuse are no mutants;',
     'emptied strings are left out. A whole room is all of its changes; a draw takes statements of the top level by its',
@@ -29,7 +28,7 @@ export function mutationsPart(): string {
     '### Changes that leave every answer as it is',
     '',
     ...EQUAL.map(({ file, was, became, why }) => `- ${file}: ${code(was)} → ${code(became)}: ${why}`),
-    TO,
+    '',
   ].join('\n');
 }
 
@@ -55,10 +54,7 @@ function code(text: string): string {
   return `\`${line.length > 70 ? `${line.slice(0, 67)}...` : line}\``;
 }
 
-/** Puts the part into the page, in place of the part of before. */
+/** Puts the section into the page, in place of the one of before. */
 export function writeTestsPage(): void {
-  const before = existsSync(PAGE) ? readFileSync(PAGE, 'utf8') : '# What the tests notice\n';
-  const [head = '', rest = ''] = before.split(FROM);
-  const tail = rest.split(TO)[1] ?? '';
-  writeFileSync(PAGE, `${head.trimEnd()}\n\n${mutationsPart()}\n${tail}`);
+  writeSection(HEADING, mutationsPart());
 }

@@ -4,8 +4,9 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { drawn, type Figure, figuresOf, moved } from '../../scripts/figures/draw.ts';
-import { linesOf, pageWith } from '../../scripts/figures/page.ts';
+import { HEADING, linesOf, sectionOf } from '../../scripts/figures/page.ts';
 import { makeTables } from '../../scripts/tables.mjs';
+import { withSection } from '../../scripts/tests-page.ts';
 
 const DATA = join(import.meta.dirname, '../../data');
 const figures = figuresOf(DATA);
@@ -65,16 +66,16 @@ describe('the section of docs/tests.md', () => {
   });
 
   it('takes the place of the section before and leaves the others', () => {
-    const of = { figures, seed: 1, date: '2026-11-30' };
-    const page = pageWith(
+    const section = sectionOf(tried, { figures, seed: 1, date: '2026-11-30' });
+    const page = withSection(
       '# Tests\n\n## One\n\nleft\n\n## Figures of the tables\n\nmeasured before\n\n## Two\n\nleft too\n',
-      tried,
-      of,
+      HEADING,
+      section,
     );
     expect(page).not.toContain('measured before');
     expect(page).toContain('## One\n\nleft\n');
     expect(page).toContain('\n## Two\n\nleft too\n');
-    expect(pageWith(page, tried, of)).toBe(page);
-    expect(pageWith('', tried, of)).toMatch(/^# .*\n\n## Figures of the tables\n/);
+    expect(withSection(page, HEADING, section)).toBe(page);
+    expect(withSection('', HEADING, section)).toMatch(/^# .*\n\n## Figures of the tables\n/);
   });
 });
