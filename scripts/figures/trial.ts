@@ -1,10 +1,11 @@
 // Moves figures in a copy of the project and says which outside tests notice: those whose expected values come from
 // a publication, a source's own file, a stated caution or a sum by hand. The checkout itself is never touched.
 
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { createVitest, type TestModule, type TestSpecification, type Vitest } from 'vitest/node';
+import { copyProject } from '../project-copy.ts';
 import { makeTables } from '../tables.mjs';
 import type { Moved } from './draw.ts';
 
@@ -39,8 +40,7 @@ export interface Trial {
 /** A copy of the project in which figures can be moved, one at a time; with the published batches or without. */
 export async function trial(root: string, { batches }: { batches: boolean }): Promise<Trial> {
   const copy = mkdtempSync(join(tmpdir(), 'figures-'));
-  for (const name of COPIED) cpSync(join(root, name), join(copy, name), { recursive: true });
-  symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'));
+  copyProject(root, copy, COPIED);
   const data = join(copy, 'data');
   const vitest = await createVitest('test', {
     root: copy,

@@ -2,8 +2,9 @@
 // a run that is broken off leaves no change behind.
 
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { copyProject } from '../project-copy.ts';
 
 const COPY = 'build/mutate/typed';
 /** Rules on what is unused refuse the look of a change, not its meaning. */
@@ -14,8 +15,7 @@ export function copyForTypes(): void {
   rmSync(COPY, { recursive: true, force: true });
   mkdirSync(COPY, { recursive: true });
   const projects = readdirSync('.').filter((file) => /^(tsconfig.*|package)\.json$/.test(file));
-  for (const name of ['src', 'scripts', ...projects]) cpSync(name, path.join(COPY, name), { recursive: true });
-  symlinkSync(path.resolve('node_modules'), path.join(COPY, 'node_modules'), 'junction');
+  copyProject('.', COPY, ['src', 'scripts', ...projects]);
   const { status, stdout } = compiler(['-b', 'src/tasks']);
   if (status !== 0) throw new Error(`mutate: the types refuse the code as it is: ${stdout}`);
 }
