@@ -7,7 +7,7 @@ import { parseArgs } from 'node:util';
 import { drawn, type Piece, pieces } from './draw.ts';
 import { writeTestsPage } from './page.ts';
 import { ROOMS, type Room } from './room.ts';
-import { filesOf, mutantsOf } from './run.ts';
+import { filesOf, mutantsOf, pieceOf } from './run.ts';
 import { type Run, runs, saved, score } from './score.ts';
 
 const { values, positionals } = parseArgs({
@@ -47,9 +47,5 @@ function print({ room, noticed, survivors }: Run): void {
 /** Where the survivors on record lie: the lines of the last run of the room. */
 function survivorsOf({ name }: Room): readonly Piece[] {
   const last = runs().findLast(({ room }) => room === name);
-  return (last?.survivors ?? []).map(({ file, line, was }) => ({
-    file,
-    from: line,
-    to: line + was.split('\n').length - 1,
-  }));
+  return (last?.survivors ?? []).map(pieceOf);
 }

@@ -7,7 +7,7 @@ import path from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 import type { Piece } from './draw.ts';
 import { EXCLUDED } from './mutant-lines.ts';
-import { filesUnder, type Room } from './room.ts';
+import { filesUnder, type Room, WIDER } from './room.ts';
 import { copyForTypes, refusedByTypes } from './types.ts';
 
 /** A change, and what became of it. */
@@ -21,18 +21,41 @@ export interface Mutant {
 
 /** The files of a room that are changed. */
 export function filesOf({ source }: Room): readonly string[] {
-  return filesUnder(source, allFiles()).filter((file) => !/\.(test|d)\.ts$/.test(file));
+  return filesUnder(source, allFiles()).filter((file) => file.endsWith('.ts') && !/\.(test|d)\.ts$/.test(file));
 }
 
 /**
- * What becomes of the mutants in these pieces of a room. What an earlier run found is kept for code and tests that are
- * as they were, unless all is to be asked `anew`.
+ * What becomes of the mutants in these pieces of a room: first asked of its own tests, then what survived them of the wider
+ * ones. What an earlier run found is kept for code and tests that are as they were, unless all is to be asked `anew`.
  */
 export async function mutantsOf(room: Room, pieces: readonly Piece[], anew: boolean): Promise<readonly Mutant[]> {
-  const tests = filesUnder(room.tests, allFiles()).filter(
-    (file) => file.endsWith('.test.ts') && !room.without.includes(file),
-  );
-  process.env.MUTATE_TESTS = JSON.stringify(tests);
+  copyForTypes();
+  const first = await asked(room, pieces, anew, room);
+  const left = first.filter(({ outcome }) => outcome === 'survived');
+  if (left.length === 0) return first;
+  const again = await asked(room, left.map(pieceOf), anew, WIDER);
+  const key = ({ outcome: _, ...place }: Mutant) => JSON.stringify(place);
+  const noticed = new Set(again.filter(({ outcome }) => outcome === 'noticed').map(key));
+  return first.map((one) => (noticed.has(key(one)) ? { ...one, outcome: 'noticed' } : one));
+}
+
+/** The lines of a change. */
+export const pieceOf = ({ file, line, was }: Pick<Mutant, 'file' | 'line' | 'was'>): Piece => ({
+  file,
+  from: line,
+  to: line + was.split('\n').length - 1,
+});
+
+/** The changes in these pieces of a room, asked of some tests. */
+async function asked(
+  room: Room,
+  pieces: readonly Piece[],
+  anew: boolean,
+  { tests, without }: Pick<Room, 'tests' | 'without'>,
+): Promise<readonly Mutant[]> {
+  const files = filesUnder(tests, allFiles()).filter((file) => file.endsWith('.test.ts') && !without.includes(file));
+  process.env.MUTATE_TESTS = JSON.stringify(files);
+  const wider = tests !== room.tests;
   const results = await new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
@@ -40,20 +63,24 @@ export async function mutantsOf(room: Room, pieces: readonly Piece[], anew: bool
     mutate: pieces.map(({ file, from, to }) => `${file}:${from}-${to}`),
     mutator: { excludedMutations: EXCLUDED },
     coverageAnalysis: 'perTest',
+    // What is run while a file is read would be asked of every test there is.
+    ignoreStatic: wider,
     incremental: true,
     force: anew,
-    incrementalFile: `build/mutate/${room.name}.json`,
+    incrementalFile: `build/mutate/${room.name}${wider ? ', wider' : ''}.json`,
     tempDirName: 'build/mutate/sandbox',
     ignorePatterns: ['docs', 'bench', 'build', 'test/screens', 'test-results'],
     // The compiler of this project has no interface for JavaScript: nothing is to be read by it.
     tsconfigFile: 'build/mutate/no-tsconfig.json',
     concurrency: 2,
+    // A machine with other work beside it is not to make a slow test a noticed change.
+    timeoutMS: 20_000,
+    timeoutFactor: 3,
     reporters: ['progress-append-only'],
     allowConsoleColors: false,
   }).runMutationTest();
   const lost = results.filter(({ status }) => status === 'RuntimeError' || status === 'Pending');
   if (lost.length > 0) throw new Error(`mutate: ${lost.length} mutants of ${room.name} could not be run.`);
-  copyForTypes();
   return results.flatMap((one): readonly Mutant[] => {
     const { status, fileName, location, replacement = '' } = one;
     if (status === 'Ignored' || status === 'CompileError') return [];
