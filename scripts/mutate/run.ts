@@ -17,6 +17,8 @@ export interface Mutant {
   readonly was: string;
   readonly became: string;
   readonly outcome: 'noticed' | 'survived' | 'refused by the types';
+  /** Its place as the mutation tester takes it: file, lines from 1 and columns from 0. */
+  readonly place: string;
 }
 
 /** The files of a room that are changed. */
@@ -30,11 +32,17 @@ export function filesOf({ source }: Room): readonly string[] {
  */
 export async function mutantsOf(room: Room, pieces: readonly Piece[], anew: boolean): Promise<readonly Mutant[]> {
   copyForTypes();
-  const first = await asked(room, pieces, anew, room);
+  const first = await asked(
+    room,
+    pieces.map(({ file, from, to }) => `${file}:${from}-${to}`),
+    anew,
+    room,
+  );
   const left = first.filter(({ outcome }) => outcome === 'survived');
   if (left.length === 0) return first;
-  const again = await asked(room, left.map(pieceOf), anew, WIDER);
-  const key = ({ outcome: _, ...place }: Mutant) => JSON.stringify(place);
+  const places = left.map(({ place }) => place);
+  const again = await asked(room, places, anew, WIDER);
+  const key = ({ place, became }: Mutant) => JSON.stringify([place, became]);
   const noticed = new Set(again.filter(({ outcome }) => outcome === 'noticed').map(key));
   return first.map((one) => (noticed.has(key(one)) ? { ...one, outcome: 'noticed' } : one));
 }
@@ -46,10 +54,10 @@ export const pieceOf = ({ file, line, was }: Pick<Mutant, 'file' | 'line' | 'was
   to: line + was.split('\n').length - 1,
 });
 
-/** The changes in these pieces of a room, asked of some tests. */
+/** The changes in these places of a room, asked of some tests. */
 async function asked(
   room: Room,
-  pieces: readonly Piece[],
+  places: readonly string[],
   anew: boolean,
   { tests, without }: Pick<Room, 'tests' | 'without'>,
 ): Promise<readonly Mutant[]> {
@@ -60,7 +68,7 @@ async function asked(
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'scripts/mutate/vitest.config.ts', related: false },
-    mutate: pieces.map(({ file, from, to }) => `${file}:${from}-${to}`),
+    mutate: [...places],
     mutator: { excludedMutations: EXCLUDED },
     coverageAnalysis: 'perTest',
     // What is run while a file is read would be asked of every test there is.
@@ -93,7 +101,9 @@ async function asked(
       : refusedByTypes(room.types, file, changed)
         ? 'refused by the types'
         : 'survived';
-    return [{ file, line: location.start.line, was: text.slice(from, to), became: replacement, outcome }];
+    const at = ({ line, column }: typeof location.start) => `${line}:${column - 1}`;
+    const place = `${file}:${at(location.start)}-${at(location.end)}`;
+    return [{ file, line: location.start.line, was: text.slice(from, to), became: replacement, outcome, place }];
   });
 }
 

@@ -34,7 +34,9 @@ export const EQUAL = z.array(Equal).parse(JSON.parse(readFileSync(new URL('equal
 export function score(room: Room, seed: number | undefined, mutants: readonly Mutant[]): Run {
   const count = (outcome: Mutant['outcome']) => mutants.filter((one) => one.outcome === outcome).length;
   const survived = mutants.filter(({ outcome }) => outcome === 'survived');
-  const survivors = survived.filter((one) => !isEqual(one)).map(({ outcome: _, ...place }) => place);
+  const survivors = survived
+    .filter((one) => !isEqual(one))
+    .map(({ file, line, was, became }) => ({ file, line, was, became }));
   return {
     room: room.name,
     seed: seed ?? null,
