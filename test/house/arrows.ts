@@ -18,9 +18,10 @@ interface Floor {
 export const floors: Readonly<Record<string, Floor>> = {
   engine: { sees: [], seesTypesOf: [], packages: [] },
   journal: { sees: ['engine'], seesTypesOf: [], packages: ['zod/mini'] },
+  plot: { sees: ['journal', 'engine'], seesTypesOf: [], packages: [] },
   words: { sees: ['engine'], seesTypesOf: [], packages: [] },
   tasks: {
-    sees: ['words', 'journal', 'engine'],
+    sees: ['words', 'plot', 'journal', 'engine'],
     seesTypesOf: [],
     // The sun's rising and setting, a forecast's file and a linear solver are general matters: a library has them.
     packages: ['zod/mini', 'astronomy-engine', 'csv-parse/browser/esm/sync', 'highs'],
@@ -28,7 +29,7 @@ export const floors: Readonly<Record<string, Floor>> = {
   store: { sees: ['journal'], seesTypesOf: ['engine'], packages: ['idb'] },
   cli: { sees: ['tasks', 'words'], seesTypesOf: ['engine'], packages: ['node:*', 'zod/v4/core'] },
   web: {
-    sees: ['tasks', 'words', 'journal', 'store'],
+    sees: ['tasks', 'words', 'plot', 'journal', 'store'],
     seesTypesOf: ['engine'],
     doors: [
       // What a sheet needs to ask and to draw. Whatever answers, it asks of tasks.

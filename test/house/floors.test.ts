@@ -9,7 +9,7 @@ describe('the floors and rooms', () => {
 
   it('are found', () => {
     const found = [...new Set(files.map(({ file }) => file.split('/')[1]))];
-    expect(found).toEqual(expect.arrayContaining(['engine', 'words', 'tasks', 'cli', 'web', 'server']));
+    expect(found).toEqual(expect.arrayContaining(['engine', 'plot', 'words', 'tasks', 'cli', 'web', 'server']));
   });
 
   it('are kept by every import', () => {
@@ -28,6 +28,8 @@ describe('the map of arrows', () => {
     ['an engine that sees words', 'src/engine/pail/a.ts', "import type { b } from '#words/figures.ts';"],
     ['an engine that uses a package', 'src/engine/pail/a.ts', "import * as z from 'zod/mini';"],
     ['an engine that loads Node', 'src/engine/pail/a.ts', "const fs = await import('node:fs');"],
+    ['a plot that sees tasks', 'src/plot/batch/a.ts', "import type { b } from '#tasks/b.ts';"],
+    ['a plot that speaks', 'src/plot/batch/a.ts', "import { b } from '#words/en/b.ts';"],
     ['words that see tasks', 'src/words/en/a.ts', "import { b } from '../../tasks/b.ts';"],
     ['words that name a type of tasks in place', 'src/words/en/a.ts', "let a: import('#tasks/b.ts').B;"],
     ['a face that computes with the engine', 'src/cli/a.ts', "import { type A, b } from '#engine/can/b.ts';"],
@@ -49,6 +51,8 @@ describe('the map of arrows', () => {
     ['a face and a type of the engine', 'src/web/a.tsx', "import type { Range } from '#engine/quantity/range.ts';"],
     ['a drawing and the shape of a vessel', 'src/web/a.ts', "import { b } from '#engine/pail/shape.ts';"],
     ['a form and the reading of amounts', 'src/web/a.ts', "import { b } from '#engine/quantity/parse.ts';"],
+    ['a plot and the record', 'src/plot/batch/a.ts', "import { b } from '#journal/b.ts';"],
+    ['a sheet and the plot', 'src/web/a.ts', "import { b } from '#plot/batch/b.ts';"],
     ['tasks and the schema package', 'src/tasks/a.ts', "import * as z from 'zod/mini';"],
   ])('allows %s', (_, file, text) => {
     expect(arrowFaults({ file, text })).toEqual([]);

@@ -17,6 +17,7 @@ const EXCEPTIONS: readonly Exception[] = [
 const sources = [
   ...codeUnder('src/words'),
   ...codeUnder('src/web'),
+  ...codeUnder('src/plot'),
   ...codeUnder('src/tasks'),
   ...codeUnder('src/cli'),
 ];

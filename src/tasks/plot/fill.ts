@@ -13,6 +13,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
+import { UNTOLD_ALKALINITY_MEQ_PER_L } from '#plot/batch/recipe.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
@@ -22,8 +23,6 @@ import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
 import { barredIn, keptOut, LEAST_KG, nameOf, type StockKept, stockKept } from './kept-out.ts';
 import { stateAt } from './shelf.ts';
 
-/** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
-export const UNTOLD_ALKALINITY_MEQ_PER_L = 4;
 /** Left for froth and gas where nobody told it. @practice */
 export const USUAL_GAS_ROOM = 0.25;
 const LEAST_L = 0.05;

@@ -3,8 +3,8 @@
 
 import type * as z from 'zod/mini';
 import { litresOf } from '#journal/parts/contents.ts';
+import { alkalinityOf, DROP_L, portionOf, sugarOf } from '#plot/batch/recipe.ts';
 import type { sourSchema } from '../sour-input.ts';
-import { alkalinityOf, DROP_L, portionOf, sugarOf } from './batch-mix.ts';
 import type { PegAsk, PegView } from './peg.ts';
 import { type WarmthOfBatch, warmthOf } from './peg-warmth.ts';
 

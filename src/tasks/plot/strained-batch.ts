@@ -6,9 +6,9 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { DROP_L, portionOf, sugarOf } from '#plot/batch/recipe.ts';
 import type { BatchIn } from '../ledger-input.ts';
 import { strainedOf } from '../ledger-supply.ts';
-import { DROP_L, portionOf, sugarOf } from './batch-mix.ts';
 
 /** A batch as it was strained; one that was not is taken as it stood when something was last poured of it. */
 export function strainedFrom(plot: Plot, batch: Batch): StrainedBatch {

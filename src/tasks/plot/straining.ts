@@ -15,13 +15,13 @@ import type { Body } from '#journal/kinds/index.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
+import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from '#plot/batch/recipe.ts';
 import { careCautions } from '#words/en/care.ts';
 import { profileCautions } from '#words/en/profile.ts';
 import { type Caution, spoken } from '../caution.ts';
 import { fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { explainStrain, type StrainResult, strain } from '../strain.ts';
-import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from './batch-mix.ts';
 import { onDay } from './dates.ts';
 import { bottleCare } from './facts.ts';
 import {

@@ -1,14 +1,15 @@
-// What stands in a batch, as the words of the contract ask for it: its parts as portions, its sugars as one, the
-// alkalinity of its water. What nobody told is told here once for all who ask.
+// A batch of the record on its way to the engine: its parts as lots of scraps, its sugars as one, the alkalinity of its
+// water. What nobody told is told here once for all who ask.
 
+import type { Portion } from '#engine/scraps/part.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
-import type { PortionIn } from '../portion.ts';
-import { UNTOLD_ALKALINITY_MEQ_PER_L } from './fill.ts';
 
+/** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
+export const UNTOLD_ALKALINITY_MEQ_PER_L = 4;
 /** Dry matter of a part that no table knows: from cucumber to stalks. @practice our caution, no source */
 const UNTOLD_DRY_MATTER = { low: 0.05, likely: 0.12, high: 0.35 };
 /** A question needs some water; a batch without any is asked with a drop. @arithmetic */
@@ -19,8 +20,8 @@ export function isKnown({ material: id, analysis }: BatchPart): boolean {
   return (id !== undefined && material(id) !== undefined) || analysis?.dryMatter !== undefined;
 }
 
-/** A part of a batch as the words of the contract take it. */
-export function portionOf(part: BatchPart): PortionIn {
+/** A part of a batch as a lot of scraps. */
+export function portionOf(part: BatchPart): Portion {
   const { material: id, name, treated, analysis, massKg } = part;
   const row = id === undefined ? undefined : material(id);
   return {
