@@ -32,7 +32,7 @@ export function fit(recipe: Recipe, beds?: readonly BedToFeed[]): Fit {
   return {
     fill: settled,
     lift: lift(recipe, settled),
-    layers: layers(recipe),
+    layers: layers({ waterL: recipe.water.volumeL, sugars: [recipe.sugar], plants: recipe.plants }),
     cures: cures(recipe, settled),
     sugar: sugarWindow(recipe),
     inputs: { nG: carried.n.grams, pG: carried.p.grams, kG: carried.k.grams },

@@ -2,13 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import { lot as lotBetween, recipe } from '../../../test/worked/pail-recipe.ts';
 import type { Recipe } from './recipe.ts';
-import { fill, layers, lift } from './volume.ts';
+import { fill, layers, lift, withStarter } from './volume.ts';
 
 const lot = (name: string, massKg: number, likely = 1) => lotBetween(name, massKg, likely, [0.1, 0.2]);
 
+const inVessel = ({ water, sugar, plants }: Recipe) => ({ waterL: water.volumeL, sugars: [sugar], plants });
+
 describe('the layers', () => {
   it('are water, then sugar, then each lot of plants, from the floor up', () => {
-    expect(layers(recipe(5, 0.2, [lot('hedge', 2, 1.25), lot('comfrey', 1)]))).toEqual([
+    expect(layers(inVessel(recipe(5, 0.2, [lot('hedge', 2, 1.25), lot('comfrey', 1)])))).toEqual([
       { kind: 'water', name: 'water', id: undefined, litres: 5 },
       { kind: 'sugar', name: 'white sugar', id: 'white-sugar', litres: 0.1 },
       { kind: 'plant', name: 'hedge', id: undefined, litres: 2.5 },
@@ -16,7 +18,21 @@ describe('the layers', () => {
     ]);
   });
   it('have none of sugar where no sugar is in', () => {
-    expect(layers(recipe(5)).map(({ kind }) => kind)).toEqual(['water']);
+    expect(layers(inVessel(recipe(5))).map(({ kind }) => kind)).toEqual(['water']);
+  });
+});
+
+describe('the layers with a starter', () => {
+  const all = layers(inVessel(recipe(5, 0.2)));
+  it('have it on what is left of the water, and under the sugar', () => {
+    expect(withStarter(all, 2).map(({ kind, name, litres }) => [kind, name, litres])).toEqual([
+      ['water', 'water', 3],
+      ['starter', 'starter', 2],
+      ['sugar', 'white sugar', 0.1],
+    ]);
+  });
+  it('are the same where there is none', () => {
+    expect(withStarter(all, 0)).toBe(all);
   });
 });
 

@@ -1,12 +1,13 @@
 // Does it fit: the settled volume with its band, the fill line, the lift while it gasses, the mass to move.
 
 import { type Range, scale, shift, sumTogether } from '../quantity/range.ts';
+import type { Part } from '../scraps/part.ts';
 import { pailFigure } from './figures.ts';
-import { plantsKg, type Recipe } from './recipe.ts';
+import { plantsKg, type Recipe, type SugarIn } from './recipe.ts';
 
 /** One layer of the drawing, in the order it is drawn from the floor up. */
 export interface Layer {
-  readonly kind: 'water' | 'sugar' | 'plant';
+  readonly kind: 'water' | 'starter' | 'sugar' | 'plant';
   readonly name: string;
   /** Material or product id; undefined for a lot of the grower's own analysis. */
   readonly id: string | undefined;
@@ -31,18 +32,35 @@ export interface Lift {
   readonly passesRim: boolean;
 }
 
-/** The layers of a recipe: water, then sugar, then the plants as they float. @arithmetic volume = mass × displacement */
-export function layers(recipe: Recipe): readonly Layer[] {
-  const { water, sugar, plants } = recipe;
-  const all: Layer[] = [{ kind: 'water', name: 'water', id: undefined, litres: water.volumeL }];
-  if (sugar.massKg > 0) {
-    const litres = sugar.massKg * sugar.product.displacementLPerKg;
-    all.push({ kind: 'sugar', name: sugar.product.name, id: sugar.product.id, litres });
+/** What stands in a vessel, in any order; a starter counts as water. */
+export interface InVessel {
+  readonly waterL: number;
+  readonly sugars: readonly SugarIn[];
+  readonly plants: readonly Part[];
+}
+
+/** The layers of what is in a vessel: water, then sugar, then the plants as they float. @arithmetic volume = mass × displacement */
+export function layers({ waterL, sugars, plants }: InVessel): readonly Layer[] {
+  const all: Layer[] = [{ kind: 'water', name: 'water', id: undefined, litres: waterL }];
+  for (const { product, massKg } of sugars) {
+    if (massKg > 0) {
+      all.push({ kind: 'sugar', name: product.name, id: product.id, litres: massKg * product.displacementLPerKg });
+    }
   }
   for (const part of plants) {
     all.push({ kind: 'plant', name: part.name, id: part.id, litres: part.massKg * part.displacementLPerKg.likely });
   }
   return all;
+}
+
+/** The same with the starter as a layer of its own on the rest of the water. @arithmetic */
+export function withStarter(all: readonly Layer[], starterL: number): readonly Layer[] {
+  if (!(starterL > 0)) return all;
+  return all.flatMap((layer) => {
+    if (layer.kind !== 'water') return [layer];
+    const starter: Layer = { kind: 'starter', name: 'starter', id: undefined, litres: starterL };
+    return [{ ...layer, litres: layer.litres - starterL }, starter];
+  });
 }
 
 /**

@@ -1,8 +1,9 @@
 // A batch of the record on its way to the engine: its parts as lots of scraps, its sugars as one, the alkalinity of its
 // water. What nobody told is told here once for all who ask.
 
+import type { SugarIn } from '#engine/pail/recipe.ts';
 import type { Portion } from '#engine/scraps/part.ts';
-import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { sugarOrWhite, sugarProduct } from '#engine/scraps/sugar.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
@@ -32,6 +33,14 @@ export function portionOf(part: BatchPart): Portion {
     ...(treated === undefined ? {} : { treated }),
     massKg,
   };
+}
+
+/** Each sugar of it; one that the table does not have takes the room of white sugar. */
+export function sugarsOf({ contents }: Batch): readonly SugarIn[] {
+  return contents.sugar.map(({ product: id, massKg }) => ({
+    product: { ...sugarOrWhite(id), id, ...(sugarProduct(id) === undefined && { name: id }) },
+    massKg,
+  }));
 }
 
 /** The sugars as one: that of which there was most, with the weight of all. */

@@ -2,6 +2,7 @@
 // and the act itself with its plan beside it. The answer is the word `fit`; how the sheet asks for it is the screen's.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import { withStarter } from '#engine/pail/volume.ts';
 import type { KeptMass, KeptVolume } from '#engine/quantity/kept.ts';
 import { judgeBatch } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
@@ -210,7 +211,7 @@ export function fillAnswer(plot: Plot, ask: FillAsk): Filled {
   return {
     ok: true,
     value: {
-      fit: withStarter(answer.value, ask),
+      fit: { ...answer.value, layers: withStarter(answer.value.layers, starterOf(ask)) },
       asPlanned: asPlanned(ask),
       alkalinityUntold: ask.water.alkalinityMeqPerL === undefined,
       ...judgedFill(plot, ask, answer.value),
@@ -226,7 +227,7 @@ export function explainFill(plot: Plot, ask: FillAsk): readonly Working[] {
 
 function questionOf(plot: Plot, ask: FillAsk): unknown {
   const waterL = ask.water.actual?.volumeL ?? ask.water.plannedL ?? 0;
-  const starterL = ask.starter?.volume.volumeL ?? 0;
+  const starterL = starterOf(ask);
   const volumeL = waterL + starterL;
   const alkalinityMeqPerL = ask.water.alkalinityMeqPerL ?? UNTOLD_ALKALINITY_MEQ_PER_L;
   const { lid } = ask;
@@ -263,18 +264,8 @@ function portionOf(plot: Plot, part: FillPart) {
   };
 }
 
-/** Water and starter as two layers of the drawing. */
-function withStarter(answer: FitResult, { starter }: FillAsk): FitResult {
-  const starterL = starter?.volume.volumeL ?? 0;
-  if (!(starterL > 0)) return answer;
-  const [water, ...rest] = answer.layers;
-  if (water === undefined) return answer;
-  const layers = [
-    { ...water, litres: water.litres - starterL },
-    { ...water, name: 'starter', litres: starterL },
-    ...rest,
-  ];
-  return { ...answer, layers };
+function starterOf({ starter }: FillAsk): number {
+  return starter?.volume.volumeL ?? 0;
 }
 
 function asPlanned({ parts, water, sugar }: FillAsk): number {

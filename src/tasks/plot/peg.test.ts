@@ -97,7 +97,7 @@ describe('a peg at a moment', () => {
       pail(() => []),
       FILLED_ON,
     ).layers;
-    expect(layers.map(({ kind }) => kind)).toEqual(['plant', 'water']);
+    expect(layers.map(({ kind }) => kind)).toEqual(['water', 'plant']);
     expect(layers.reduce((sum, { litres }) => sum + litres, 0)).toBeCloseTo(8, 9);
   });
   it('is gone from the standing pegs once it was tipped, with nothing open any more', () => {

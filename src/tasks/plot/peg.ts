@@ -3,6 +3,7 @@
 // hands it the record and puts dates to its days. Sentences are words/en/look.ts and peg.ts.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { Layer } from '#engine/pail/volume.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
@@ -12,13 +13,13 @@ import type { Plot } from '#journal/fold.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch, BatchLook } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
+import { layersOf } from '#plot/batch/layers.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { pegName } from './batch-name.ts';
 import { bottlesOfBatch } from './bottles-of.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
 import { basinOf } from './line-shapes.ts';
-import { type Layer, layersOf } from './peg-layers.ts';
 import { type PegReading, seenUntil } from './peg-seen.ts';
 import { meanTemperatureC, type Stood, stoodFor, type Told } from './peg-temperature.ts';
 

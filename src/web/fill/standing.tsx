@@ -2,21 +2,11 @@
 
 import { createMemo, Show } from 'solid-js';
 import type { ShapeKind } from '#engine/pail/shape.ts';
-import { material } from '#engine/tables/index.ts';
 import type { FillAnswer } from '#tasks/plot/fill.ts';
 import { countedAsPlanned, fillSheet } from '#words/en/fill.ts';
-import {
-  drawingAlternative,
-  drawingNames,
-  fillSentence,
-  liftSentence,
-  massSentence,
-  shortName,
-  verdict,
-  waitingAlternative,
-} from '#words/en/weigh-in.ts';
-import { hatchOf } from '../drawings/hatch-of.ts';
-import { VesselDrawing, type VesselPicture, WaitingVessel } from '../drawings/vessel-drawing.tsx';
+import { fillSentence, liftSentence, massSentence, verdict, waitingAlternative } from '#words/en/weigh-in.ts';
+import { VesselDrawing, WaitingVessel } from '../drawings/vessel-drawing.tsx';
+import { pictureOf } from '../drawings/vessel-picture.ts';
 import { measured } from '../parts/measured.ts';
 import { WhyBlock } from '../parts/why.tsx';
 
@@ -31,7 +21,7 @@ export function Standing(props: {
   const fill = () => props.answer?.fit.fill;
   const picture = createMemo(() => {
     const given = props.answer;
-    return given && props.vesselL !== undefined ? pictureOf(given, props.vesselL, props.shape) : undefined;
+    return given && props.vesselL !== undefined ? pictureOf(given.fit, props.vesselL, props.shape) : undefined;
   });
   return (
     <section class="stand" aria-label={fillSheet.vesselQuestion}>
@@ -73,27 +63,4 @@ export function Standing(props: {
       </Show>
     </section>
   );
-}
-
-function pictureOf({ fit }: FillAnswer, vesselL: number, shape: ShapeKind): VesselPicture {
-  const layers = fit.layers.map((layer) => {
-    const row = layer.id === undefined ? undefined : material(layer.id);
-    const wet = layer.name === 'starter' ? 'bottled-feed' : layer.kind;
-    const hatch = layer.kind === 'plant' ? row && hatchOf(row) : wet;
-    return { name: shortName(layer.name), hatch: hatch ?? 'trimmings', litres: layer.litres };
-  });
-  return {
-    vesselL,
-    shape,
-    usableL: fit.fill.usableL,
-    overL: fit.fill.overL,
-    liftHighL: fit.lift.highL,
-    layers,
-    usableText: drawingNames.usable(fit.fill.usableL),
-    overText: drawingNames.over(fit.fill.overL),
-    rimText: drawingNames.rim(vesselL),
-    gasRoomText: drawingNames.gasRoom,
-    liftText: drawingNames.lift,
-    alternative: drawingAlternative(fit.fill, fit.lift, { vesselL, shape, layers }),
-  };
 }

@@ -1,31 +1,18 @@
 // The vessel of a peg, drawn to scale with what is left in it, and its peg hung on the rim.
 
 import { Show } from 'solid-js';
-import { material } from '#engine/tables/index.ts';
 import type { PegView } from '#tasks/plot/peg.ts';
-import { pegDrawing, pegWords } from '#words/en/peg.ts';
-import { shortName } from '#words/en/weigh-in.ts';
-import { hatchOf } from '../drawings/hatch-of.ts';
+import { pegDrawing } from '#words/en/peg.ts';
 import { VesselDrawing, type VesselPicture } from '../drawings/vessel-drawing.tsx';
 import { vesselRoom, vesselSheet } from '../drawings/vessel-geometry.ts';
+import { drawnLayers } from '../drawings/vessel-picture.ts';
 import { measured } from '../parts/measured.ts';
-
-/** Water stands for what is in it from the start; a starter has the close lines of what is sour already. */
-const HATCH = { sugar: 'sugar', water: 'water', starter: 'window' } as const;
 
 /** The picture of a vessel whose size is known; undefined where it is not. */
 export function vesselPicture(view: PegView): VesselPicture | undefined {
   const { volumeL, usableL, kind } = view.vessel;
   if (volumeL === undefined || usableL === undefined) return undefined;
-  const layers = view.layers.map((layer) => {
-    if (layer.kind !== 'plant') {
-      const name = layer.kind === 'sugar' ? shortName(layer.name ?? layer.kind) : pegWords[layer.kind];
-      return { name, hatch: HATCH[layer.kind], litres: layer.litres };
-    }
-    const row = layer.material === undefined ? undefined : material(layer.material);
-    const name = shortName(layer.name ?? row?.name ?? pegWords.scraps);
-    return { name, hatch: (row && hatchOf(row)) ?? 'trimmings', litres: layer.litres };
-  });
+  const layers = drawnLayers(view.layers);
   const presentL = view.layers.reduce((sum, layer) => sum + layer.litres, 0);
   const overL = Math.max(0, presentL - usableL);
   return {

@@ -8,8 +8,8 @@ import { drawingNames } from '#words/en/weigh-in.ts';
 import { CaseLines, type CaseLinesPicture } from '../drawings/case-lines.tsx';
 import { Swatch } from '../drawings/hatches.tsx';
 import { NAMES_FROM, TwoVessels, type TwoVesselsPicture } from '../drawings/two-vessels.tsx';
+import { pictureOf } from '../drawings/vessel-picture.ts';
 import { measured } from '../parts/measured.ts';
-import { pictureOf } from '../weigh-in/picture.ts';
 import type { OneCase, TwoCases } from './model.ts';
 
 export function Vessels(props: { readonly model: TwoCases; readonly onScale: (denominator: number) => void }) {

@@ -5,9 +5,9 @@ import { createMemo, createSignal } from 'solid-js';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { FitResult } from '#tasks/fit.ts';
 import type { SugarInProduct } from '#words/en/weigh-in.ts';
+import { pictureOf } from '../drawings/vessel-picture.ts';
 import { readAlkalinity } from './alkalinity.ts';
 import { takeUp } from './kept.ts';
-import { pictureOf } from './picture.ts';
 import { type Reading, readDraft, type Trouble, troublesOf } from './reading.ts';
 import { createSheet } from './sheet-state.ts';
 

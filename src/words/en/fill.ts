@@ -88,7 +88,6 @@ export const fillSheet = {
   planned: (text: string) => `planned ${text}`,
   notPlanned: 'not planned',
   drawn: 'Drawn as a usual vessel of that size; yours may be wider.',
-  starterLayer: 'starter',
 } as const;
 
 /** Why a part from the list, and not from the stock, may not go in. */

@@ -76,10 +76,6 @@ export const pegWords = {
     leftKg: 'left in the vessel',
   } as const,
   nothing: 'nothing',
-  water: 'water',
-  starter: 'starter',
-  sugarIn: (name: string) => name,
-  scraps: 'scraps',
   changes: {
     toppedUp: 'topped up',
     split: 'part of it moved to a peg of its own',
