@@ -17,7 +17,6 @@ const lot = (ph: Range | number, massKg = 2, ammoniaMolPerKgDm = 0) =>
   });
 const demand = (plants: Recipe['plants'], water: Partial<Recipe['water']> = {}) =>
   acidDemand({
-    vessel: { volumeL: 20, gasRoom: 0.25 },
     plants,
     water: { ...{ volumeL: 0, alkalinityMeqPerL: 0, ph: 7.6 }, ...water },
     sugar: { product: white, massKg: 0 },

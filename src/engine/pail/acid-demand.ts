@@ -4,7 +4,7 @@
 import { product, type Range, scale, shift, sum } from '../quantity/range.ts';
 import { carbonateLostFraction, dissociatedFraction, PKA } from '../scraps/acid.ts';
 import type { Part } from '../scraps/part.ts';
-import { liquidL, type Recipe } from './recipe.ts';
+import { liquidL, type Mix } from './recipe.ts';
 
 /** The terms of the acid demand, eq. */
 export interface AcidDemand {
@@ -36,8 +36,8 @@ function partEq(part: Part, targetPh: number): Range {
  * @arithmetic charge balance with the linear buffer of acid.ts
  * @checked worked/sugar-dose.csv
  */
-export function acidDemand(recipe: Recipe): AcidDemand {
-  const { plants, water, targetPh } = recipe;
+export function acidDemand(mix: Mix): AcidDemand {
+  const { plants, water, targetPh } = mix;
   const plantEq = sum(plants.map((part) => partEq(part, targetPh)));
   const lost = carbonateLostFraction(targetPh) - carbonateLostFraction(water.ph);
   const waterEq = (water.alkalinityMeqPerL / 1000) * water.volumeL * lost;

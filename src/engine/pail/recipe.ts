@@ -30,6 +30,9 @@ export interface Recipe {
   readonly targetPh: number;
 }
 
+/** What the acid has to sour, whatever vessel it is in. */
+export type Mix = Omit<Recipe, 'vessel'>;
+
 /** Mass of all plant parts, kg. @arithmetic */
 export function plantsKg(plants: readonly Part[]): number {
   let total = 0;

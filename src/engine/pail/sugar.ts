@@ -6,7 +6,7 @@ import { MOLAR_MASS_G } from '../scraps/acid.ts';
 import type { Part } from '../scraps/part.ts';
 import { type AcidDemand, acidDemand, protonsPerMol } from './acid-demand.ts';
 import { pailFigure } from './figures.ts';
-import { liquidL, type Recipe } from './recipe.ts';
+import { liquidL, type Mix } from './recipe.ts';
 
 export interface SugarWindow {
   /** Own sugar of the plants that the bacteria reach, g hexose. */
@@ -61,7 +61,7 @@ function hexoseFor(totalEq: Range, perMol: number): Range {
 }
 
 /**
- * Least and most sugar for a recipe.
+ * Least and most sugar for what is in a vessel.
  *
  *   H = 180.16 · Q / (ā · Y);  S = max(0, SF · H − own);  most = 20 g × V_e
  *
@@ -72,12 +72,12 @@ function hexoseFor(totalEq: Range, perMol: number): Range {
  * @deviates solves the product's own buffer exactly where two rounds of iteration are common
  * @checked worked/sugar-dose.csv
  */
-export function sugarWindow(recipe: Recipe): SugarWindow {
-  const { plants, water, sugar, targetPh } = recipe;
+export function sugarWindow(mix: Mix): SugarWindow {
+  const { plants, water, sugar, targetPh } = mix;
   const safety = pailFigure('souring', 'safetyFactor');
   const yieldMol = pailFigure('souring', 'acidYieldMolPerMol').likely;
   const perMol = protonsPerMol(targetPh, pailFigure('souring', 'lacticShareFraction').likely);
-  const demand = acidDemand(recipe);
+  const demand = acidDemand(mix);
   const own = ownSugar(plants);
   const bare = hexoseFor(demand.totalEq, perMol);
 

@@ -1,8 +1,9 @@
 // A batch of the record on its way to the engine: its parts as lots of scraps, its sugars as one, the alkalinity of its
 // water. What nobody told is told here once for all who ask.
 
-import type { SugarIn } from '#engine/pail/recipe.ts';
+import type { Mix, SugarIn } from '#engine/pail/recipe.ts';
 import type { Portion } from '#engine/scraps/part.ts';
+import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarOrWhite, sugarProduct } from '#engine/scraps/sugar.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -11,6 +12,8 @@ import type { BatchPart } from '#journal/parts/contents.ts';
 
 /** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
 export const UNTOLD_ALKALINITY_MEQ_PER_L = 4;
+/** Acidity of a water where none is told. @practice */
+const UNTOLD_WATER_PH = 7.6;
 /** Dry matter of a part that no table knows: from cucumber to stalks. @practice our caution, no source */
 const UNTOLD_DRY_MATTER = { low: 0.05, likely: 0.12, high: 0.35 };
 /** A question needs some water; a batch without any is asked with a drop. @arithmetic */
@@ -32,6 +35,17 @@ export function portionOf(part: BatchPart): Portion {
     ...(name === undefined ? (row === undefined && id !== undefined ? { name: id } : {}) : { name }),
     ...(treated === undefined ? {} : { treated }),
     massKg,
+  };
+}
+
+/** A batch as the pail's rooms take it; its starter counts as water. */
+export function mixOf(plot: Plot, batch: Batch): Omit<Mix, 'targetPh'> {
+  const { parts, waterL, starterL } = batch.contents;
+  const { product, massKg } = sugarOf(batch);
+  return {
+    plants: parts.map((part) => resolvePart(portionOf(part))),
+    water: { volumeL: waterL + starterL, alkalinityMeqPerL: alkalinityOf(plot, batch), ph: UNTOLD_WATER_PH },
+    sugar: { product: sugarOrWhite(product), massKg },
   };
 }
 

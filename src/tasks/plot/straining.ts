@@ -1,12 +1,10 @@
 // A batch strained: the question that the word `strain` is asked, made from the batch's own contents and looks, and what
 // the liquid may be used for. The bottles and the acts are straining-acts.ts; every figure is the engine's.
 
-import { batchLiquidL } from '#engine/bottle/liquid.ts';
 import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
 import { careRules } from '#engine/rules/care.ts';
 import { handsRules } from '#engine/rules/profile.ts';
 import { judge } from '#engine/rules/rule.ts';
-import { resolvePart } from '#engine/scraps/resolve.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import type { ReadBy } from '#engine/souring/look.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -16,10 +14,10 @@ import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
 import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from '#plot/batch/recipe.ts';
+import { sugarLeftGPerL } from '#plot/batch/sugar-left.ts';
 import { careCautions } from '#words/en/care.ts';
 import { profileCautions } from '#words/en/profile.ts';
 import { type Caution, spoken } from '../caution.ts';
-import { fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { explainStrain, type StrainResult, strain } from '../strain.ts';
 import { onDay } from './dates.ts';
@@ -136,8 +134,8 @@ export function straining(ask: StrainingAsk): Strained {
   if (ph === undefined || needs.length > 0) return { ok: false, needs, problems: [] };
   const peg = pegOf(ask);
   const { judgement } = peg;
-  const sugarLeftGPerL = sugarLeft(ask, ph.ph);
-  const question = questionOf(ask, { finalPh: ph.ph, peg, sugarLeftGPerL });
+  const leftGPerL = sugarLeftGPerL(ask.plot, ask.batch, ph.ph);
+  const question = questionOf(ask, { finalPh: ph.ph, peg, sugarLeftGPerL: leftGPerL });
   const answer = strain(question);
   if (!answer.ok) return { ok: false, needs: [], problems: answer.problems };
   const result = answer.value;
@@ -157,7 +155,7 @@ export function straining(ask: StrainingAsk): Strained {
       temperatureTold: peg.temperature !== undefined,
       judgement,
       use: useOf(peg, result),
-      sugarLeftGPerL,
+      sugarLeftGPerL: leftGPerL,
       useFirst: { low: on(low), likely: on(likely), high: on(high) },
       shown: shownOf(question, result, {
         ph: ph.ph,
@@ -181,7 +179,7 @@ export function straining(ask: StrainingAsk): Strained {
 export function explainStraining(ask: StrainingAsk): readonly Working[] {
   const ph = phOf(ask);
   if (ph === undefined) return [];
-  const told = { finalPh: ph.ph, peg: pegOf(ask), sugarLeftGPerL: sugarLeft(ask, ph.ph) };
+  const told = { finalPh: ph.ph, peg: pegOf(ask), sugarLeftGPerL: sugarLeftGPerL(ask.plot, ask.batch, ph.ph) };
   return explainStrain(questionOf(ask, told));
 }
 
@@ -283,37 +281,6 @@ function pegOf(ask: StrainingAsk): PegView {
     unexplainedKg: undefined,
   };
   return pegView({ plot, now, batch: { ...batch, strainings: [...batch.strainings, { ...reading, body }] } });
-}
-
-/**
- * Sugar that may be left in a litre, at most: all that went in and that the plants brought, less the least that the
- * acid found took.
- *
- *   left = (own, high end + added − taken by the acid, low end) / liquid
- *
- * @arithmetic on the figures of the word `fit`; that yeast took none is our caution, no source
- */
-function sugarLeft(ask: StrainingAsk, finalPh: number): number | undefined {
-  const { batch, plot } = ask;
-  const { contents } = batch;
-  const waterL = Math.max(contents.waterL + contents.starterL, DROP_L);
-  const plants = contents.parts.map(portionOf);
-  const asked = fit({
-    vessel: { volumeL: 2000, gasRoom: 0 },
-    plants,
-    water: { volumeL: waterL, alkalinityMeqPerL: alkalinityOf(plot, batch) },
-    sugar: sugarOf(batch),
-    targetPh: Math.min(12, Math.max(2, finalPh)),
-  });
-  if (!asked.ok) return undefined;
-  const { ownHexoseBandG, addedHexoseG, neededHexoseBandG } = asked.value.sugar;
-  const liquidL = batchLiquidL({
-    plants: plants.map(resolvePart),
-    waterL: contents.waterL,
-    starterL: contents.starterL,
-  });
-  const left = Math.max(0, ownHexoseBandG.high + addedHexoseG - neededHexoseBandG.low) / liquidL;
-  return Number.isFinite(left) ? left : undefined;
 }
 
 function sumOf(
