@@ -87,6 +87,25 @@ describe('enough and too much', () => {
     expect(sugarWindow(recipe(0)).window).toBe('open');
     expect(sugarWindow(recipe(0, [{ ...leaves, massKg: 8 }], 1)).window).toBe('closed');
   });
+  it('takes half as much and some of its own without the margin: 58.42 − 16 g, twice that of the product', () => {
+    const { withoutMarginProductG: bare } = sugarWindow(recipe(0));
+    expect(bare.likely).toBeCloseTo(2 * (58.4195 - 16), 2);
+    expect(bare.low).toBeLessThan(bare.likely);
+    expect(bare.high).toBeGreaterThan(bare.likely);
+  });
+  it('reaches the margin, sourness alone, or none, as more leaves stand in the same litre of water', () => {
+    const reached = [0.2, 1, 8].map((massKg) => {
+      const { reach, window, withoutMarginProductG, mostProductG } = sugarWindow(
+        recipe(0, [{ ...leaves, massKg, dryMatter: exactly(0.3) }], 1),
+      );
+      return [reach, window, withoutMarginProductG.low <= mostProductG];
+    });
+    expect(reached).toEqual([
+      ['margin', 'open', true],
+      ['no margin', 'closed', true],
+      ['none', 'closed', false],
+    ]);
+  });
 });
 
 describe('a product that must be soured itself', () => {

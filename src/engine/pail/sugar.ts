@@ -24,6 +24,13 @@ export interface SugarWindow {
   readonly mostHexoseG: number;
   readonly mostHexoseBandG: Range;
   readonly window: 'open' | 'closed';
+  /** The same least without the safety factor: the acid just gets what it takes. */
+  readonly withoutMarginProductG: Range;
+  /**
+   * What some amount up to the most can do: sour it with the margin; sour it without one, if the low end is right; not
+   * sour it at all.
+   */
+  readonly reach: 'margin' | 'no margin' | 'none';
   readonly addedHexoseG: number;
   /** At least the likely least is in. */
   readonly enough: boolean;
@@ -84,13 +91,13 @@ export function sugarWindow(mix: Mix): SugarWindow {
   const perProductG = sugar.product.hexoseGPerKg.likely / 1000;
   const selfEqPerKg = sugar.product.bufferEqPerKgPerPh.likely * Math.max(0, sugar.product.ph - targetPh);
   const productSelfFraction = (MOLAR_MASS_G.hexose * selfEqPerKg) / (perMol * yieldMol) / (1000 * perProductG);
-  const reach = 1 - safety.likely * productSelfFraction;
-  const missing = floorAt(difference(product([safety, bare]), own), 0);
-  const least = reach > 0 ? scale(missing, 1 / reach) : scaleUp(missing, Number.POSITIVE_INFINITY);
+  const least = withOwnNeed(product([safety, bare]), own, safety.likely * productSelfFraction);
+  const withoutMargin = withOwnNeed(bare, own, productSelfFraction);
 
   const liquid = liquidL(plants, water.volumeL);
   const most = pailFigure('souring', 'mostHexoseGPerL');
   const mostHexoseG = most.likely * liquid;
+  const isOpen = least.likely <= mostHexoseG;
   const addedHexoseG = sugar.massKg * sugar.product.hexoseGPerKg.likely;
   const selfNeed = Number.isFinite(least.likely) ? least.likely * productSelfFraction : 0;
   const needed = { low: bare.low + selfNeed, likely: bare.likely + selfNeed, high: bare.high + selfNeed };
@@ -102,7 +109,9 @@ export function sugarWindow(mix: Mix): SugarWindow {
     leastHexoseG: least,
     mostHexoseG,
     mostHexoseBandG: scale(most, liquid),
-    window: least.likely <= mostHexoseG ? 'open' : 'closed',
+    window: isOpen ? 'open' : 'closed',
+    withoutMarginProductG: scaleUp(withoutMargin, 1 / perProductG),
+    reach: isOpen ? 'margin' : withoutMargin.low <= mostHexoseG ? 'no margin' : 'none',
     addedHexoseG,
     enough: addedHexoseG >= least.likely,
     tooMuch: !(addedHexoseG <= mostHexoseG),
@@ -118,6 +127,12 @@ export function sugarWindow(mix: Mix): SugarWindow {
       productSelfFraction,
     },
   };
+}
+
+/** Hexose to add where the product itself takes a share of what it brings; without end where it takes all. */
+function withOwnNeed(neededG: Range, ownG: Range, selfFraction: number): Range {
+  const missing = floorAt(difference(neededG, ownG), 0);
+  return selfFraction < 1 ? scale(missing, 1 / (1 - selfFraction)) : scaleUp(missing, Number.POSITIVE_INFINITY);
 }
 
 /** 0 stays 0 where nothing is missing; otherwise the ends go with the factor. */

@@ -50,10 +50,14 @@ export const fitRules: readonly Rule<FitSituation>[] = [
     locator: 'minimum sugar table',
     looksAt: 'whether any amount of the sugar is both enough and not too much',
     speaksFor: 'general',
-    when: ({ fit, sugarProduct }) =>
-      fit.sugar.window === 'closed'
-        ? { leastG: fit.sugar.asProductG, mostG: fit.sugar.mostProductG, product: sugarProduct }
-        : false,
+    when: ({ fit: { sugar }, sugarProduct }) => {
+      if (sugar.reach === 'margin') return false;
+      const { low, high } = sugar.withoutMarginProductG;
+      return {
+        ...{ leastG: sugar.asProductG, mostG: sugar.mostProductG, product: sugarProduct },
+        ...(sugar.reach === 'no margin' && { lowG: low, highG: high }),
+      };
+    },
   },
   {
     id: 'may-not-turn-sour',

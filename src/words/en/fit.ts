@@ -3,6 +3,7 @@
 
 import type { Cure } from '#engine/pail/cures.ts';
 import type { Fit } from '#engine/pail/fit.ts';
+import type { Range } from '#engine/quantity/range.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import { band, figure, withUnit } from '../figures.ts';
 
@@ -17,9 +18,11 @@ export const fitCautions: Readonly<Record<string, (values: Values) => string>> =
   'fill-it-where-it-stands': (v) =>
     `It will weigh about ${withUnit(n(v, 'massKg'), 'kg', 0)}. Fill it where it stands, with a jug; do not lift more than ${withUnit(n(v, 'mostKg'), 'kg', 0)}.`,
   'sugar-window-closed': (v) =>
-    Number.isFinite(n(v, 'leastG'))
-      ? `No amount of ${v.product} fits: it would take ${withUnit(n(v, 'leastG'), 'g', 0)} to turn sour, and above ${withUnit(n(v, 'mostG'), 'g', 0)} the rest feeds yeast. Use more water, fewer clippings, or fruit scraps in place of sugar.`
-      : 'No amount of this sugar would do: it takes up more acid than it makes. Use white sugar or fruit scraps, or fewer clippings.',
+    noRoomForSugar({
+      productName: String(v.product),
+      ...{ leastG: n(v, 'leastG'), mostG: n(v, 'mostG') },
+      ...(v.lowG !== undefined && { withoutMarginG: { low: n(v, 'lowG'), high: n(v, 'highG') } }),
+    }),
   'may-not-turn-sour': (v) =>
     `It may not turn sour. Weigh in about ${withUnit(n(v, 'leastProductG'), 'g', 0)} of ${v.product} in all, or swap clippings for fruit scraps.`,
   'more-sugar-than-the-acid-uses': (v) =>
@@ -27,6 +30,28 @@ export const fitCautions: Readonly<Record<string, (values: Values) => string>> =
   'more-than-the-beds-use': (v) =>
     `About ${withUnit(n(v, 'drainedL'), 'L', 0)} would be drained off, ${figure(n(v, 'times'), 1)} times what the beds named can take (${withUnit(n(v, 'usableL'), 'L', 1)}) in ${withUnit(n(v, 'shelfDays'), 'days', 0)}. Make a smaller batch.`,
 };
+
+/** Where no amount of a sugar keeps its margin, or none would do: what it takes, and what opens it. */
+export function noRoomForSugar(of: {
+  readonly productName: string;
+  readonly leastG: number;
+  readonly mostG: number;
+  /** Where some amount would do without the margin. */
+  readonly withoutMarginG?: Pick<Range, 'low' | 'high'>;
+}): string {
+  const grams = (value: number) => withUnit(value, 'g', 0);
+  const { productName, leastG, mostG, withoutMarginG: bare } = of;
+  const other = 'Use more water, fewer clippings, or fruit scraps in place of sugar.';
+  const yeast = `above ${grams(mostG)} the rest feeds yeast`;
+  if (bare === undefined)
+    return Number.isFinite(leastG)
+      ? `No amount of ${productName} would do: it takes ${grams(leastG)} with the margin of two, and ${yeast}. ${other}`
+      : `No amount of ${productName} would do: it takes up more acid than it makes. Use white sugar or fruit scraps, or fewer clippings.`;
+  const margin = Number.isFinite(leastG)
+    ? `No amount of ${productName} keeps the margin of two: that takes ${grams(leastG)}, and ${yeast}.`
+    : `No amount of ${productName} keeps the margin of two, since it takes up acid itself; ${yeast}.`;
+  return `${margin} Without a margin ${figure(bare.low, 0)} to ${grams(bare.high)} may turn it sour. ${other}`;
+}
 
 /** What the sentences need beside the engine's answer. */
 export interface About {

@@ -8,6 +8,7 @@ import type { SugarWindow } from '#engine/pail/sugar.ts';
 import type { Fill, Lift } from '#engine/pail/volume.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import { band, counted, figure, withUnit } from '../figures.ts';
+import { noRoomForSugar } from './fit.ts';
 import { shapeNames } from './weigh-in-labels.ts';
 import { written, writtenEnds } from './working.ts';
 
@@ -97,10 +98,11 @@ export interface SugarInProduct {
 /** One sentence that says what to do about sugar. */
 export function sugarSentence(sugar: Omit<SugarWindow, 'terms'>, as: SugarInProduct): string {
   const grams = (value: number) => withUnit(value, 'g', 0);
-  if (sugar.window === 'closed')
-    return Number.isFinite(as.leastG.likely)
-      ? `No amount of ${as.productName} would do: it takes ${grams(as.leastG.likely)} to turn sour, and above ${grams(as.mostG)} the rest feeds yeast. More water, less grass, or fruit scraps in place of sugar would open the window.`
-      : `No amount of ${as.productName} would do: it takes up more acid than it makes. Take another sugar, or less grass.`;
+  if (sugar.reach !== 'margin')
+    return noRoomForSugar({
+      ...{ productName: as.productName, leastG: as.leastG.likely, mostG: as.mostG },
+      ...(sugar.reach === 'no margin' && { withoutMarginG: sugar.withoutMarginProductG }),
+    });
   if (sugar.tooMuch) return `${grams(as.weighedG - as.mostG)} more than the acid can use: the rest would feed yeast.`;
   if (sugar.leastHexoseG.likely <= 0) return 'The scraps bring enough sugar of their own; none need be added.';
   if (sugar.enough) return `Enough to turn sour, with a margin of two; at most ${grams(as.mostG)}.`;
@@ -124,10 +126,9 @@ export const sugarBar = {
   most: (mostG: number) => `most ${withUnit(mostG, 'g', 0)}`,
   least: (leastG: number) => `least ${withUnit(leastG, 'g', 0)}`,
   weighed: (weighedG: number) => withUnit(weighedG, 'g', 0),
-  closed: 'no amount fits',
   alternative: (as: SugarInProduct, closed: boolean) =>
     closed
-      ? `Sugar bar: least ${withUnit(as.leastG.likely, 'g', 0)} lies above most ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; no amount fits.`
+      ? `Sugar bar: least ${withUnit(as.leastG.likely, 'g', 0)} lies above most ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; no amount keeps the margin.`
       : `Sugar bar: ${figure(as.leastG.likely, 0)} to ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; ${withUnit(as.weighedG, 'g', 0)} weighed.`,
 };
 

@@ -1,14 +1,11 @@
-// Faults of the straining sheet and of the two answers about souring that are known and stand until their floor is rebuilt; how
-// the cases are built is said in weighed-and-filled.test.ts.
+// Faults of the straining sheet that are known and stand until their floor is rebuilt; how the cases are built is said in weighed-and-filled.test.ts.
 
 import { describe, expect, it } from 'vitest';
 import { batchLiquidL } from '#engine/bottle/liquid.ts';
 import { fit as fitRecipe } from '#engine/pail/fit.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
-import { fit } from '#tasks/fit.ts';
 import { straining } from '#tasks/plot/straining.ts';
-import { sour } from '#tasks/sour.ts';
 import { filled, PLANTS_KG, WATER_L } from './pail.ts';
 
 const SUGAR_KG = 0.4;
@@ -64,24 +61,4 @@ describe('the sugar that is left', () => {
       expect(pressure).toBeGreaterThan(0);
     });
   }
-});
-
-describe('F7, two answers whether it will sour', () => {
-  const recipe = {
-    vessel: { volumeL: 20, gasRoom: 0.25 },
-    plants: [{ material: 'grass-clippings-fresh', massKg: 3 }],
-    water: { volumeL: 8, alkalinityMeqPerL: 4.2 },
-    sugar: { product: 'cane-molasses', massKg: 0.6 },
-  };
-  const window = fit(recipe);
-  const forecast = sour({ ...recipe, temperatureC: 20 }, { draws: 40, quick: true });
-  if (!window.ok || !forecast.ok) throw new Error('the recipe was not answered');
-
-  it('is met where `fit` closes the window of its sugar', () => {
-    expect(window.value.sugar.window).toBe('closed');
-  });
-  // The forecast passes pH 4.2 within days all the same.
-  it.fails('F7: where `fit` says that no amount of a sugar would do, `sour` does not forecast pH 4.2', () => {
-    expect(forecast.value.reach['4.2']).toBeNull();
-  });
 });
