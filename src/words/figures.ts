@@ -14,6 +14,28 @@ export function figure(value: number, decimals?: number): string {
   return text.replace(/\.?0+$/, '').replace(/^-0$/, '0');
 }
 
+/**
+ * Decimals with which a figure is told apart from the one that it is said beside; those asked for where they do, or
+ * where nothing that a reader could measure lies between the two. @arithmetic
+ */
+export function decimalsApart(value: number, beside: number, decimals?: number): number | undefined {
+  const alike = (places?: number) => figure(value, places) === figure(beside, places);
+  if (value === beside || !alike(decimals)) return decimals;
+  const from = decimals ?? 0;
+  return [1, 2, 3, 4, 5].map((more) => from + more).find((places) => !alike(places)) ?? decimals;
+}
+
+/**
+ * A figure said beside its limit ("19.8 is under 20"), or the limit beside the figure: with as many digits as tell the two
+ * apart, and without zeros that tell nothing. `write` is the figure of another language. @arithmetic
+ */
+export function besideLimit(value: number, beside: number, unit: string, decimals?: number, write = figure): string {
+  const places = decimalsApart(value, beside, decimals);
+  const text = write(value, places);
+  const trimmed = places === decimals ? text : text.replace(/([.,]\d*?)0+$/, '$1').replace(/[.,]$/, '');
+  return unit ? trimmed + NBSP + unit : trimmed;
+}
+
 /** A figure and its unit that never break apart. */
 export function withUnit(value: number, unit: string, decimals?: number): string {
   return unit ? figure(value, decimals) + NBSP + unit : figure(value, decimals);

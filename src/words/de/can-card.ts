@@ -6,7 +6,7 @@ import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { CanCardWords, RatioSaid } from '../en/can-card.ts';
 import { eatingCautions, eatingInstead } from './eating.ts';
-import { figure, NBSP, stunden, unit } from './figures.ts';
+import { besideLimit, figure, NBSP, stunden, unit } from './figures.ts';
 import { hourCautions } from './spray.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
@@ -79,23 +79,23 @@ const cautions: Readonly<Record<string, (values: Values) => string>> = {
   'aim-too-weak': () => 'Dieser Ansatz ist auch unverdünnt zu schwach für dieses Ziel.',
   'aim-water-too-salty': () => 'Schon das Wasser hat mehr Salz, als das Ziel erlaubt. Nimm Regenwasser.',
   'salt-never': (v) =>
-    `Keine Menge in dieser Stärke: sie brächte ${unit(n(v, 'ecDsPerM'), EC)} Salz, mehr als ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+    `Keine Menge in dieser Stärke: sie brächte ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)} Salz, mehr als ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}. Stärker verdünnen.`,
   'salt-over': (v) =>
-    `Zu salzig: ${unit(n(v, 'ecDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+    `Zu salzig: ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)}, die Grenze ist ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}. Stärker verdünnen.`,
   'salt-near': (v) =>
     `Nahe an der Salzgrenze von ${unit(n(v, 'limitDsPerM'), EC)}. Erst an drei Pflanzen versuchen, oder stärker verdünnen.`,
   'crop-salt-over': (v) =>
-    `Zu salzig für ${v.crop}: die Kanne hat ${unit(n(v, 'ecDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen.`,
+    `Zu salzig für ${v.crop}: die Kanne hat ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)}, die Grenze ist ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}. Stärker verdünnen.`,
   'crop-salt-near': (v) =>
     `Nahe an dem, was ${v.crop} verträgt: ${unit(n(v, 'limitDsPerM'), EC)}. Stärker verdünnen oder gut nachgießen.`,
   'crop-salt-not-known': (v) =>
     `Wie viel Salz ${v.crop} verträgt, steht nicht in der Tabelle; nur die allgemeinen Grenzen wurden geprüft.`,
   'salt-not-measured-strong': (v) =>
-    `Miss zuerst das Salz im Ansatz, oder verdünne 1 in ${figure(n(v, 'n'), 0)} oder schwächer. Die salzigste veröffentlichte Flüssigkeit brächte ${unit(n(v, 'mostEcDsPerM'), EC)}, die Grenze ist ${unit(n(v, 'limitDsPerM'), EC)}.`,
+    `Miss zuerst das Salz im Ansatz, oder verdünne 1 in ${figure(n(v, 'n'), 0)} oder schwächer. Die salzigste veröffentlichte Flüssigkeit brächte ${besideLimit(n(v, 'mostEcDsPerM'), n(v, 'limitDsPerM'), EC)}, die Grenze ist ${besideLimit(n(v, 'limitDsPerM'), n(v, 'mostEcDsPerM'), EC)}.`,
   'salt-not-measured': (v) =>
-    `Das Salz im Ansatz wurde nicht gemessen. Die salzigste veröffentlichte Flüssigkeit brächte ${unit(n(v, 'mostEcDsPerM'), EC)}, unter der Grenze von ${unit(n(v, 'limitDsPerM'), EC)}.`,
+    `Das Salz im Ansatz wurde nicht gemessen. Die salzigste veröffentlichte Flüssigkeit brächte ${besideLimit(n(v, 'mostEcDsPerM'), n(v, 'limitDsPerM'), EC)}, unter der Grenze von ${besideLimit(n(v, 'limitDsPerM'), n(v, 'mostEcDsPerM'), EC)}.`,
   'too-sour-for-dry-soil': (v) =>
-    `Erst den Boden anfeuchten: die Kanne liegt bei pH ${figure(n(v, 'ph'), 1)} und darf unter ${figure(n(v, 'limitPh'), 1)} nur auf feuchten Boden.`,
+    `Erst den Boden anfeuchten: die Kanne liegt bei pH ${besideLimit(n(v, 'ph'), n(v, 'limitPh'), '', 1)} und darf unter ${besideLimit(n(v, 'limitPh'), n(v, 'ph'), '', 1)} nur auf feuchten Boden.`,
   'outside-pour-ph': (v) =>
     `Die Kanne liegt zwischen pH ${figure(n(v, 'lowPh'), 1)} und ${figure(n(v, 'highPh'), 1)}. Auf feuchten Boden gießen, erst an drei Pflanzen versuchen.`,
   'nozzle-clogs': (v) => `Die Düse von ${unit(n(v, 'nozzleMm'), 'mm')} verstopft: feiner sieben, oder gießen.`,

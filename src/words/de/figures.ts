@@ -1,5 +1,7 @@
 // Zahlen auf Deutsch: figures and hours with a decimal comma.
 
+import { besideLimit as besideLimitIn } from '../figures.ts';
+
 /** A space that no line breaks at. */
 export const NBSP = '\u00a0';
 
@@ -12,6 +14,9 @@ export function figure(value: number, decimals?: number): string {
 }
 /** A figure with its unit, never broken across lines. */
 export const unit = (value: number, name: string, decimals?: number) => figure(value, decimals) + NBSP + name;
+/** A figure said beside its limit, or the limit beside the figure: with as many digits as tell the two apart. */
+export const besideLimit = (value: number, beside: number, name: string, decimals?: number) =>
+  besideLimitIn(value, beside, name, decimals, figure);
 /** Hours, one or many. */
 export const stunden = (value: number) =>
   unit(value, value === 1 ? 'Stunde' : 'Stunden', Number.isInteger(value) ? 0 : 1);

@@ -2,7 +2,7 @@
 // leaf bears.
 
 import type { Values } from '#engine/rules/rule.ts';
-import { figure, stunden, unit } from './figures.ts';
+import { besideLimit, figure, stunden, unit } from './figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 const INPUTS: Readonly<Record<string, string>> = {
@@ -22,7 +22,7 @@ function listed(words: Values[string] | undefined): string {
 }
 
 const windSeen = (v: Values, seen: string) =>
-  v.windKmPerH === undefined ? seen : `Der Wind hat ${unit(n(v, 'windKmPerH'), 'km/h')}.`;
+  v.windKmPerH === undefined ? seen : `Der Wind hat ${besideLimit(n(v, 'windKmPerH'), n(v, 'limitKmPerH'), 'km/h')}.`;
 
 /** One sentence or two for each rule of the hour. */
 export const hourCautions: Readonly<Record<string, (values: Values) => string>> = {
@@ -32,15 +32,15 @@ export const hourCautions: Readonly<Record<string, (values: Values) => string>> 
   'pour-heavy-rain-soon': (v) =>
     `Starker Regen in den nächsten ${stunden(n(v, 'withinH'))} (${unit(n(v, 'rainMm'), 'mm')}): er wäscht den Guss fort. Nach dem Regen gießen.`,
   'pour-hot': (v) =>
-    `Heiß, ${unit(n(v, 'temperatureC'), '°C', 0)}: bis zum Abend oder frühen Morgen warten, unter ${unit(n(v, 'belowC'), '°C', 0)}.`,
+    `Heiß, ${besideLimit(n(v, 'temperatureC'), n(v, 'belowC'), '°C', 0)}: bis zum Abend oder frühen Morgen warten, unter ${besideLimit(n(v, 'belowC'), n(v, 'temperatureC'), '°C', 0)}.`,
   'pour-windy': (v) =>
     `Windig, ${unit(n(v, 'windKmPerH'), 'km/h', 0)}: tief und ohne Brause gießen, nicht über Blätter.`,
   'pour-hour-not-known': (v) =>
     `Nicht bekannt: ${listed(v.notTold)}. Fühle den Boden einen Finger tief und sieh nach, ob in ${stunden(n(v, 'withinH'))} starker Regen kommt, bevor du gießt.`,
   'leaf-acid-over': (v) =>
-    `Zu sauer für Blätter: ${unit(n(v, 'acidMmolPerL'), 'mmol/L')} ätzende Säure bei pH ${figure(n(v, 'phLow'), 1)}, die Grenze ist ${unit(n(v, 'limitMmolPerL'), 'mmol/L')}. Stärker verdünnen oder auf den Boden gießen.`,
+    `Zu sauer für Blätter: ${besideLimit(n(v, 'acidMmolPerL'), n(v, 'limitMmolPerL'), 'mmol/L')} ätzende Säure bei pH ${figure(n(v, 'phLow'), 1)}, die Grenze ist ${besideLimit(n(v, 'limitMmolPerL'), n(v, 'acidMmolPerL'), 'mmol/L')}. Stärker verdünnen oder auf den Boden gießen.`,
   'leaf-alcohol-over': (v) =>
-    `Zu viel Alkohol für Blätter: ${unit(n(v, 'percent'), '%')}, die Grenze ist ${unit(n(v, 'limitPercent'), '%')}. Stärker verdünnen oder auf den Boden gießen.`,
+    `Zu viel Alkohol für Blätter: ${besideLimit(n(v, 'percent'), n(v, 'limitPercent'), '%')}, die Grenze ist ${besideLimit(n(v, 'limitPercent'), n(v, 'percent'), '%')}. Stärker verdünnen oder auf den Boden gießen.`,
   'leaf-acid-not-known': () =>
     'Wie viel Säure und Alkohol auf die Blätter käme, ist nicht bekannt. Drei Pflanzen zwei Tage vor den anderen sprühen, oder auf den Boden gießen.',
   'spray-windy': (v) =>
@@ -50,7 +50,7 @@ export const hourCautions: Readonly<Record<string, (values: Values) => string>> 
   'spray-inversion': (v) =>
     `Jetzt kann kalte Luft unter wärmerer liegen, feine Tropfen wandern darin weit. Warten bis ${stunden(n(v, 'afterSunriseH'))} nach Sonnenaufgang; ${stunden(n(v, 'beforeSunsetH'))} vor Sonnenuntergang aufhören.`,
   'spray-hot': (v) =>
-    `Zu warm zum Sprühen: ${unit(n(v, 'temperatureC'), '°C', 0)}, nötig sind weniger als ${unit(n(v, 'belowC'), '°C', 0)}. Auf eine kühlere Stunde warten.`,
+    `Zu warm zum Sprühen: ${besideLimit(n(v, 'temperatureC'), n(v, 'belowC'), '°C', 0)}, nötig sind weniger als ${besideLimit(n(v, 'belowC'), n(v, 'temperatureC'), '°C', 0)}. Auf eine kühlere Stunde warten.`,
   'spray-frost': (v) =>
     `Nicht bei Frost: ${unit(n(v, 'temperatureC'), '°C', 0)}. Warten, bis es wärmer ist und die Blätter getaut sind.`,
   'spray-past-the-cool-morning': (v) =>

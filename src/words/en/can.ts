@@ -5,7 +5,7 @@ import type { Measure } from '#engine/can/measures.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { band, counted, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, counted, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 const peg = (values: Values) => (values.peg ? `Peg ${values.peg}` : 'This batch');
@@ -46,14 +46,14 @@ export const canCautions: Readonly<Record<string, (values: Values) => string>> =
       ? 'Never on the leaves of anything eaten raw. Pour on the soil instead, at the foot of the plants.'
       : 'Not on leaves: say first whether this crop is eaten raw or cooked. Anything eaten raw is never sprayed.',
   'aim-too-weak': (v) =>
-    `This batch cannot bring ${withUnit(n(v, 'aimGPerM2'), 'g/m²')}: even undiluted at this depth it holds ${withUnit(n(v, 'mostGPerM2'), 'g/m²')}. Aim lower, pour more often, or close the gap with compost or mulch.`,
+    `This batch cannot bring ${besideLimit(n(v, 'aimGPerM2'), n(v, 'mostGPerM2'), 'g/m²')}: even undiluted at this depth it holds ${besideLimit(n(v, 'mostGPerM2'), n(v, 'aimGPerM2'), 'g/m²')}. Aim lower, pour more often, or close the gap with compost or mulch.`,
   'aim-water-too-salty': (v) =>
-    `The water alone has ${withUnit(n(v, 'waterEcDsPerM'), EC)}, not below the ${withUnit(n(v, 'maxEcDsPerM'), EC)} asked for. Use rain water, or raise the limit if the crop bears it.`,
+    `The water alone has ${besideLimit(n(v, 'waterEcDsPerM'), n(v, 'maxEcDsPerM'), EC)}, not below the ${besideLimit(n(v, 'maxEcDsPerM'), n(v, 'waterEcDsPerM'), EC)} asked for. Use rain water, or raise the limit if the crop bears it.`,
   'salt-never': (v) =>
-    `No dose at this strength: it would add ${withUnit(n(v, 'ecDsPerM'), EC)} of salt, and no drench adds more than ${withUnit(n(v, 'limitDsPerM'), EC)}. Dilute it further.`,
+    `No dose at this strength: it would add ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)} of salt, and no drench adds more than ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}. Dilute it further.`,
   'salt-over': (v) => {
-    const limit = withUnit(n(v, 'limitDsPerM'), EC);
-    const salt = withUnit(n(v, 'ecDsPerM'), EC);
+    const limit = besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC);
+    const salt = besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC);
     if (v.way === 'leaf')
       return `Too salty for leaves: ${salt}, where a spray stays at or below ${limit}. Dilute it further.`;
     if (v.growth === 'established')
@@ -63,31 +63,31 @@ export const canCautions: Readonly<Record<string, (values: Values) => string>> =
       : `Too salty for seedlings: it adds ${salt}, where they bear ${limit}. Dilute it further, or say that the plants are established.`;
   },
   'salt-near': (v) =>
-    `Close to the salt limit of ${withUnit(n(v, 'limitDsPerM'), EC)}: likely ${withUnit(n(v, 'ecDsPerM'), EC)}, perhaps ${withUnit(n(v, 'highEcDsPerM'), EC)}. Try three plants first, or dilute it further.`,
+    `Close to the salt limit of ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}: likely ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)}, perhaps ${besideLimit(n(v, 'highEcDsPerM'), n(v, 'limitDsPerM'), EC)}. Try three plants first, or dilute it further.`,
   'crop-salt-over': (v) =>
-    `Too salty for ${v.crop}: the can has ${withUnit(n(v, 'ecDsPerM'), EC)}, and ${v.crop} yields less beyond ${withUnit(n(v, 'limitDsPerM'), EC)} in the soil (${withUnit(n(v, 'slopePercentPerDsPerM'), '%')} for each ${EC}). Dilute it further.`,
+    `Too salty for ${v.crop}: the can has ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)}, and ${v.crop} yields less beyond ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)} in the soil (${withUnit(n(v, 'slopePercentPerDsPerM'), '%')} for each ${EC}). Dilute it further.`,
   'crop-salt-near': (v) =>
-    `Close to what ${v.crop} bears: ${withUnit(n(v, 'limitDsPerM'), EC)}. The can has likely ${withUnit(n(v, 'ecDsPerM'), EC)}, perhaps ${withUnit(n(v, 'highEcDsPerM'), EC)}. Dilute it further or water well after.`,
+    `Close to what ${v.crop} bears: ${besideLimit(n(v, 'limitDsPerM'), n(v, 'ecDsPerM'), EC)}. The can has likely ${besideLimit(n(v, 'ecDsPerM'), n(v, 'limitDsPerM'), EC)}, perhaps ${besideLimit(n(v, 'highEcDsPerM'), n(v, 'limitDsPerM'), EC)}. Dilute it further or water well after.`,
   'crop-salt-not-known': (v) =>
     `How much salt ${v.crop} bears is not in our table. The general limits alone were looked at.`,
   'salt-not-measured-strong': (v) =>
-    `Measure the salt of the concentrate first (a conductivity pen), or go to 1 in ${figure(n(v, 'n'), 0)} or weaker. The saltiest such liquid in print would put ${withUnit(n(v, 'mostEcDsPerM'), EC)} into this can; the limit here is ${withUnit(n(v, 'limitDsPerM'), EC)}.`,
+    `Measure the salt of the concentrate first (a conductivity pen), or go to 1 in ${figure(n(v, 'n'), 0)} or weaker. The saltiest such liquid in print would put ${besideLimit(n(v, 'mostEcDsPerM'), n(v, 'limitDsPerM'), EC)} into this can; the limit here is ${besideLimit(n(v, 'limitDsPerM'), n(v, 'mostEcDsPerM'), EC)}.`,
   'salt-not-measured': (v) =>
-    `The salt of the concentrate was not measured. The saltiest such liquid in print would put ${withUnit(n(v, 'mostEcDsPerM'), EC)} into this can, under the limit of ${withUnit(n(v, 'limitDsPerM'), EC)}.`,
+    `The salt of the concentrate was not measured. The saltiest such liquid in print would put ${besideLimit(n(v, 'mostEcDsPerM'), n(v, 'limitDsPerM'), EC)} into this can, under the limit of ${besideLimit(n(v, 'limitDsPerM'), n(v, 'mostEcDsPerM'), EC)}.`,
   'too-sour-for-dry-soil': (v) =>
-    `Wet the soil first: this can stands near pH ${figure(n(v, 'ph'), 1)}, and below ${figure(n(v, 'limitPh'), 1)} it goes on moist soil only.`,
+    `Wet the soil first: this can stands near pH ${besideLimit(n(v, 'ph'), n(v, 'limitPh'), '', 1)}, and below ${besideLimit(n(v, 'limitPh'), n(v, 'ph'), '', 1)} it goes on moist soil only.`,
   'outside-pour-ph': (v) =>
     `This can may stand between pH ${figure(n(v, 'lowPh'), 1)} and ${figure(n(v, 'highPh'), 1)}; ${figure(n(v, 'fromPh'), 1)} to ${figure(n(v, 'toPh'), 1)} is usual. Pour on moist soil, and try three plants first.`,
   'leaf-acid-over': (v) =>
-    `Too sour for leaves: ${withUnit(n(v, 'acidMmolPerL'), 'mmol/L')} of acid that burns, at pH ${figure(n(v, 'phLow'), 1)}, where leaves bear ${withUnit(n(v, 'limitMmolPerL'), 'mmol/L')}. Dilute it further, or pour on the soil.`,
+    `Too sour for leaves: ${besideLimit(n(v, 'acidMmolPerL'), n(v, 'limitMmolPerL'), 'mmol/L')} of acid that burns, at pH ${figure(n(v, 'phLow'), 1)}, where leaves bear ${besideLimit(n(v, 'limitMmolPerL'), n(v, 'acidMmolPerL'), 'mmol/L')}. Dilute it further, or pour on the soil.`,
   'leaf-alcohol-over': (v) =>
-    `Too much alcohol for leaves: ${withUnit(n(v, 'percent'), '%')}, where it stays under ${withUnit(n(v, 'limitPercent'), '%')}. Dilute it further, or pour on the soil.`,
+    `Too much alcohol for leaves: ${besideLimit(n(v, 'percent'), n(v, 'limitPercent'), '%')}, where it stays under ${besideLimit(n(v, 'limitPercent'), n(v, 'percent'), '%')}. Dilute it further, or pour on the soil.`,
   'leaf-acid-not-known': () =>
     'How much acid and alcohol would lie on the leaves is not known. Spray three plants two days before the rest, or pour on the soil.',
   'nozzle-clogs': (v) =>
     v.strainedMm === undefined
-      ? `How fine was it strained? A ${withUnit(n(v, 'nozzleMm'), 'mm')} nozzle wants ${withUnit(n(v, 'meshMm'), 'mm')} or finer: strain it so, or pour.`
-      : `It will clog: a ${withUnit(n(v, 'nozzleMm'), 'mm')} nozzle, strained at ${withUnit(n(v, 'strainedMm'), 'mm')}. Strain to ${withUnit(n(v, 'meshMm'), 'mm')} or finer, or pour.`,
+      ? `How fine was it strained? A ${withUnit(n(v, 'nozzleMm'), 'mm')} nozzle wants ${besideLimit(n(v, 'meshMm'), n(v, 'strainedMm'), 'mm')} or finer: strain it so, or pour.`
+      : `It will clog: a ${withUnit(n(v, 'nozzleMm'), 'mm')} nozzle, strained at ${besideLimit(n(v, 'strainedMm'), n(v, 'meshMm'), 'mm')}. Strain to ${besideLimit(n(v, 'meshMm'), n(v, 'strainedMm'), 'mm')} or finer, or pour.`,
   'eaten-not-told': (v) =>
     `Say whether the bed is eaten raw or cooked. If raw: on the soil only, from a held batch, ${withUnit(n(v, 'days'), 'days')} or more before picking.`,
   'can-water-not-told': () => 'The water was not described, so how sour and how salty the can is was not worked out.',

@@ -7,7 +7,7 @@ import type { CoverBed, CoverSource, SpokenUnit } from '#engine/ground/cover/inp
 import type { Hindrance, OpenGap } from '#engine/ground/cover/open.ts';
 import type { CoverPlan, NotKnown } from '#engine/ground/cover/plan.ts';
 import type { Nutrient } from '#engine/ground/need.ts';
-import { counted, figure, withUnit } from '../figures.ts';
+import { besideLimit, counted, figure, withUnit } from '../figures.ts';
 
 /** The nutrients as a grower says them. */
 export const nutrientNames: Readonly<Record<Nutrient, string>> = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' };
@@ -22,7 +22,10 @@ function mass(massKg: number): string {
   return withUnit(massKg, 'kg', massKg < 10 ? 1 : 0);
 }
 
-const grams = (value: number) => withUnit(value, 'g', value < 10 ? 1 : 0);
+const places = (grams: number) => (grams < 10 ? 1 : 0);
+const grams = (value: number) => withUnit(value, 'g', places(value));
+/** Under this many grams nothing is said: it would be written as none. */
+const LEAST_SAID_G = 0.05;
 
 /** "about 2.5 barrows (100 kg)": units to the half, the mass beside them. */
 export function sayAmount(massKg: number, unit: SpokenUnit | undefined): string {
@@ -63,10 +66,10 @@ export function sayBuys(buys: readonly Buy[], uses: readonly Use[]): readonly st
 
 /** What one more does: grams closed, money saved; nothing where it is too little to say. */
 function sayMore({ closesG, savedCost, savedMinutes }: OneMore): string {
-  const closes = ALL.filter((nutrient) => closesG[nutrient] >= 0.05).map(
+  const closes = ALL.filter((nutrient) => closesG[nutrient] >= LEAST_SAID_G).map(
     (nutrient) => `${grams(closesG[nutrient])} more of ${nutrientNames[nutrient]}`,
   );
-  const gives = ALL.filter((nutrient) => closesG[nutrient] <= -0.05).map(
+  const gives = ALL.filter((nutrient) => closesG[nutrient] <= -LEAST_SAID_G).map(
     (nutrient) => `${grams(-closesG[nutrient])} of ${nutrientNames[nutrient]}`,
   );
   const does = [
@@ -165,21 +168,24 @@ function wouldTake({ nutrient, hindered }: OpenGap): string {
   return hindered.length > 0 ? `another source of ${nutrientNames[nutrient]} than ${names}` : source;
 }
 
+const isSaid = ({ leftG }: OpenGap) => leftG >= LEAST_SAID_G;
+
 /** What stays short, what it would take, and why what there is does not do. */
 export function sayOpen(open: readonly OpenGap[]): readonly string[] {
-  return open.map((gap) => {
+  return open.filter(isSaid).map((gap) => {
     const { bed, nutrient, leftG, missingG, hindered } = gap;
     const why = hindered.map(({ source, by }) => `${source.name} (${listed(by.map((one) => HINDERED[one]))})`);
     const told =
       why.length > 0 ? `: ${why.join(', ')}` : `: no material named here brings any ${nutrientNames[nutrient]}`;
-    return `${bed.name} stays ${grams(leftG)} of ${nutrientNames[nutrient]} short of the ${grams(missingG)} it misses, and that cannot be closed without ${wouldTake(gap)}${told}.`;
+    return `${bed.name} stays ${besideLimit(leftG, missingG, 'g', places(leftG))} of ${nutrientNames[nutrient]} short of the ${besideLimit(missingG, leftG, 'g', places(missingG))} it misses, and that cannot be closed without ${wouldTake(gap)}${told}.`;
   });
 }
 
 /** What stays short, a sentence a bed: the grams alone. Why, and what it would take, is `sayOpen`. */
 export function sayShort(open: readonly OpenGap[]): readonly string[] {
-  return [...new Set(open.map(({ bed }) => bed))].map((bed) => {
-    const gaps = open.filter((gap) => gap.bed === bed);
+  const said = open.filter(isSaid);
+  return [...new Set(said.map(({ bed }) => bed))].map((bed) => {
+    const gaps = said.filter((gap) => gap.bed === bed);
     const left = gaps.map(({ nutrient, leftG }) => `${grams(leftG)} of ${nutrientNames[nutrient]}`);
     const takes = gaps.map((gap) => nutrientNames[gap.nutrient]);
     return `${bed.name} stays ${listed(left)} short. That cannot be closed without another source of ${listed(takes).replace(/ and ([^ ]+)$/, ' or $1')}.`;
@@ -189,7 +195,7 @@ export function sayShort(open: readonly OpenGap[]): readonly string[] {
 /** What comes past what a bed misses, and with which materials. */
 export function sayExcess(balance: readonly BedNutrient[], uses: readonly Use[]): readonly string[] {
   return balance
-    .filter(({ overG, missingG, bed }) => overG > Math.max(0.1 * missingG, 0.1 * bed.areaM2))
+    .filter(({ overG, missingG, bed }) => overG > Math.max(LEAST_SAID_G, 0.1 * missingG, 0.1 * bed.areaM2))
     .map(({ bed, nutrient, overG }) => {
       const key = `${nutrient}G` as const;
       const from = uses.filter((use) => use.bed === bed && (use.source.perKg[key]?.likely ?? 0) > 0);

@@ -5,18 +5,18 @@ import type { Cure } from '#engine/pail/cures.ts';
 import type { Fit } from '#engine/pail/fit.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { band, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, decimalsApart, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
 /** One sentence for each rule of the weigh-in. */
 export const fitCautions: Readonly<Record<string, (values: Values) => string>> = {
   'past-the-fill-line': (v) =>
-    `Do not fill yet: ${withUnit(n(v, 'overL'), 'L', 1)} too much for the fill line at ${withUnit(n(v, 'usableL'), 'L', 1)}. Mend it first.`,
+    `Do not fill yet: ${besideLimit(n(v, 'overL'), 0, 'L', 1)} too much for the fill line at ${withUnit(n(v, 'usableL'), 'L', 1)}. Mend it first.`,
   'mat-rises-over-the-rim': (v) =>
-    `As it gasses the mat can rise to ${figure(n(v, 'lowL'), 1)} to ${withUnit(n(v, 'highL'), 'L', 1)}, over the rim at ${withUnit(n(v, 'rimL'), 'L', 1)}. Leave more gas room, or stand it in a tray and push the mat under daily for three days.`,
+    `As it gasses the mat can rise to ${figure(n(v, 'lowL'), 1)} to ${besideLimit(n(v, 'highL'), n(v, 'rimL'), 'L', 1)}, over the rim at ${besideLimit(n(v, 'rimL'), n(v, 'highL'), 'L', 1)}. Leave more gas room, or stand it in a tray and push the mat under daily for three days.`,
   'fill-it-where-it-stands': (v) =>
-    `It will weigh about ${withUnit(n(v, 'massKg'), 'kg', 0)}. Fill it where it stands, with a jug; do not lift more than ${withUnit(n(v, 'mostKg'), 'kg', 0)}.`,
+    `It will weigh about ${besideLimit(n(v, 'massKg'), n(v, 'mostKg'), 'kg', 0)}. Fill it where it stands, with a jug; do not lift more than ${besideLimit(n(v, 'mostKg'), n(v, 'massKg'), 'kg', 0)}.`,
   'sugar-window-closed': (v) =>
     noRoomForSugar({
       productName: String(v.product),
@@ -26,9 +26,9 @@ export const fitCautions: Readonly<Record<string, (values: Values) => string>> =
   'may-not-turn-sour': (v) =>
     `It may not turn sour. Weigh in about ${withUnit(n(v, 'leastProductG'), 'g', 0)} of ${v.product} in all, or swap clippings for fruit scraps.`,
   'more-sugar-than-the-acid-uses': (v) =>
-    `${withUnit(n(v, 'overG'), 'g', 0)} more ${v.product} than the acid can use: the rest would feed yeast and make alcohol and gas. Keep it under ${withUnit(n(v, 'mostG'), 'g', 0)}.`,
+    `${besideLimit(n(v, 'overG'), 0, 'g', 0)} more ${v.product} than the acid can use: the rest would feed yeast and make alcohol and gas. Keep it under ${withUnit(n(v, 'mostG'), 'g', 0)}.`,
   'more-than-the-beds-use': (v) =>
-    `About ${withUnit(n(v, 'drainedL'), 'L', 0)} would be drained off, ${figure(n(v, 'times'), 1)} times what the beds named can take (${withUnit(n(v, 'usableL'), 'L', 1)}) in ${withUnit(n(v, 'shelfDays'), 'days', 0)}. Make a smaller batch.`,
+    `About ${besideLimit(n(v, 'drainedL'), n(v, 'usableL'), 'L', 0)} would be drained off, ${figure(n(v, 'times'), 1)} times what the beds named can take (${besideLimit(n(v, 'usableL'), n(v, 'drainedL'), 'L', 1)}) in ${withUnit(n(v, 'shelfDays'), 'days', 0)}. Make a smaller batch.`,
 };
 
 /** Where no amount of a sugar keeps its margin, or none would do: what it takes, and what opens it. */
@@ -41,14 +41,15 @@ export function noRoomForSugar(of: {
 }): string {
   const grams = (value: number) => withUnit(value, 'g', 0);
   const { productName, leastG, mostG, withoutMarginG: bare } = of;
+  const least = besideLimit(leastG, mostG, 'g', 0);
   const other = 'Use more water, fewer clippings, or fruit scraps in place of sugar.';
-  const yeast = `above ${grams(mostG)} the rest feeds yeast`;
+  const yeast = `above ${besideLimit(mostG, leastG, 'g', 0)} the rest feeds yeast`;
   if (bare === undefined)
     return Number.isFinite(leastG)
-      ? `No amount of ${productName} would do: it takes ${grams(leastG)} with the margin of two, and ${yeast}. ${other}`
+      ? `No amount of ${productName} would do: it takes ${least} with the margin of two, and ${yeast}. ${other}`
       : `No amount of ${productName} would do: it takes up more acid than it makes. Use white sugar or fruit scraps, or fewer clippings.`;
   const margin = Number.isFinite(leastG)
-    ? `No amount of ${productName} keeps the margin of two: that takes ${grams(leastG)}, and ${yeast}.`
+    ? `No amount of ${productName} keeps the margin of two: that takes ${least}, and ${yeast}.`
     : `No amount of ${productName} keeps the margin of two, since it takes up acid itself; ${yeast}.`;
   return `${margin} Without a margin ${figure(bare.low, 0)} to ${grams(bare.high)} may turn it sour. ${other}`;
 }
@@ -69,8 +70,8 @@ type Said = Pick<Fit, 'fill' | 'lift' | 'cures' | 'inputs' | 'unknown'> & {
 export function sayFit(fit: Said): readonly string[] {
   const { fill, about } = fit;
   const lines: string[] = [];
-  const volume = band(fill.volumeL, 'L', 1);
-  const room = `${withUnit(fill.usableL, 'L', 1)} to the fill line of a ${withUnit(about.vesselL, 'L')} vessel`;
+  const volume = band(fill.volumeL, 'L', decimalsApart(fill.volumeL.likely, fill.usableL, 1));
+  const room = `${besideLimit(fill.usableL, fill.volumeL.likely, 'L', 1)} to the fill line of a ${withUnit(about.vesselL, 'L')} vessel`;
   lines.push(
     fill.fits
       ? `It fits: ${volume}, with ${room}, ${figure(fill.usedPercent, 0)} % of it used.`

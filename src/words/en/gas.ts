@@ -13,10 +13,11 @@ const n = (values: Values, key: string) => Number(values[key]);
 const bar = (atm: number) => withUnit(barOfAtm(atm), 'bar', Math.abs(barOfAtm(atm)) < 0.1 ? 2 : 1);
 const whole = (value: number) => figure(value, 0).replace(/\B(?=(\d{3})+$)/g, ',');
 
-/** Share of the air: ppm to two digits, since more would say too much, and per cent. */
-function ppm(value: number): string {
+/** Share of the air: ppm to two digits, since more would say too much, or to those that tell it from its limit; and per cent. */
+function ppm(value: number, limit = value): string {
   if (!Number.isFinite(value)) return 'an unknown share';
-  const rounded = value >= 100 ? Number(value.toPrecision(2)) : Math.round(value);
+  const digits = [2, 3, 4, 5, 6].find((count) => value.toPrecision(count) !== limit.toPrecision(count)) ?? 2;
+  const rounded = value >= 100 ? Number(value.toPrecision(digits)) : Math.round(value);
   return `${whole(rounded)}\u00a0ppm (${figure(rounded / 10000)}\u00a0%)`;
 }
 
@@ -48,12 +49,12 @@ export const gasCautions: Readonly<Record<string, (values: Values) => string>> =
     return `Not under a tight lid. Lay the lid on loose or fit a vent. ${why}${when}`;
   },
   'room-gas-past-short-limit': (v) =>
-    `Not in this room: carbon dioxide could come to ${ppm(n(v, 'mostPpm'))}, more than the ${ppm(n(v, 'limitPpm'))} that workplaces allow for 15 minutes. Stand it outdoors or in an airy place. Before you go in, open the door wide and wait. ${FRESH_AIR}`,
+    `Not in this room: carbon dioxide could come to ${ppm(n(v, 'mostPpm'), n(v, 'limitPpm'))}, more than the ${ppm(n(v, 'limitPpm'), n(v, 'mostPpm'))} that workplaces allow for 15 minutes. Stand it outdoors or in an airy place. Before you go in, open the door wide and wait. ${FRESH_AIR}`,
   'room-gas-past-day-limit': (v) => {
     const room = Number.isFinite(n(v, 'leastRoomM3'))
       ? `, or a room of ${withUnit(n(v, 'leastRoomM3'), 'm³', 1)} aired as now`
       : '';
-    return `Air the room or move the batch: carbon dioxide could come to ${ppm(n(v, 'mostPpm'))}, more than the ${ppm(n(v, 'limitPpm'))} that workplaces allow over a day. It takes ${figure(n(v, 'leastAirChangesPerH'))} changes of air an hour here${room}. Nobody sleeps in that room.`;
+    return `Air the room or move the batch: carbon dioxide could come to ${ppm(n(v, 'mostPpm'), n(v, 'limitPpm'))}, more than the ${ppm(n(v, 'limitPpm'), n(v, 'mostPpm'))} that workplaces allow over a day. It takes ${figure(n(v, 'leastAirChangesPerH'))} changes of air an hour here${room}. Nobody sleeps in that room.`;
   },
   'room-gas-not-known': () =>
     'How much carbon dioxide gathers in this room is not known. Keep a window or door open, or stand the batch outdoors.',
@@ -101,7 +102,7 @@ export function sayRoom(air: {
 }): readonly string[] {
   if (!Number.isFinite(air.mostPpm)) return ['Carbon dioxide in this room is not known.'];
   return [
-    `Carbon dioxide in this room, at most: about ${ppm(air.mostPpm)}. Workplaces allow ${ppm(air.dayLimitPpm)} over a day; for children and the sick no limit is set here.`,
+    `Carbon dioxide in this room, at most: about ${ppm(air.mostPpm, air.dayLimitPpm)}. Workplaces allow ${ppm(air.dayLimitPpm, air.mostPpm)} over a day; for children and the sick no limit is set here.`,
     `To keep to that limit: ${figure(air.leastAirChangesPerH)} changes of air an hour. It is heavier than air and lies low.`,
   ];
 }

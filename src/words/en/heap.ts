@@ -6,7 +6,7 @@ import type { Missing, Verdict } from '#engine/heap/sanitation.ts';
 import type { Goals, Kind } from '#engine/heap/solve.ts';
 import type { Range } from '#engine/quantity/range.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { band, counted, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, counted, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
@@ -20,22 +20,22 @@ export const heapCautions: Readonly<Record<string, (values: Values) => string>> 
   'heap-manure': (v) =>
     `With ${v.materials} in it this heap counts as raw manure until a rule on heat is met: ${withUnit(n(v, 'daysOffSoil'), 'days', 0)} before harvest, ${withUnit(n(v, 'daysOnSoil'), 'days', 0)} where the edible part touches soil. These are the days of United States organic growers; local codes come first.`,
   'heap-too-wet': (v) =>
-    `At ${withUnit(n(v, 'moisturePercent'), '%', 0)} water the mix is too wet for air (a heap works up to ${withUnit(n(v, 'mostPercent'), '%', 0)}): add something dry and coarse.`,
+    `At ${besideLimit(n(v, 'moisturePercent'), n(v, 'mostPercent'), '%', 0)} water the mix is too wet for air (a heap works up to ${besideLimit(n(v, 'mostPercent'), n(v, 'moisturePercent'), '%', 0)}): add something dry and coarse.`,
   'heap-too-dry': (v) =>
-    `At ${withUnit(n(v, 'moisturePercent'), '%', 0)} water the mix is too dry (at least ${withUnit(n(v, 'leastPercent'), '%', 0)}); below ${withUnit(n(v, 'stopsPercent'), '%', 0)} a heap stands still. Water it while you build it.`,
+    `At ${besideLimit(n(v, 'moisturePercent'), n(v, 'leastPercent'), '%', 0)} water the mix is too dry (at least ${besideLimit(n(v, 'leastPercent'), n(v, 'moisturePercent'), '%', 0)}); below ${withUnit(n(v, 'stopsPercent'), '%', 0)} a heap stands still. Water it while you build it.`,
   'heap-too-rich': (v) =>
-    `C:N ${figure(n(v, 'cn'), 0)} is under ${figure(n(v, 'leastCn'), 0)}: nitrogen leaves as ammonia. Add browns such as leaves, straw or cardboard.`,
+    `C:N ${besideLimit(n(v, 'cn'), n(v, 'leastCn'), '', 0)} is under ${besideLimit(n(v, 'leastCn'), n(v, 'cn'), '', 0)}: nitrogen leaves as ammonia. Add browns such as leaves, straw or cardboard.`,
   'heap-too-poor': (v) =>
-    `C:N ${figure(n(v, 'cn'), 0)} is over ${figure(n(v, 'mostCn'), 0)}: it will rot slowly and stay cold. Add greens such as clippings or scraps.`,
+    `C:N ${besideLimit(n(v, 'cn'), n(v, 'mostCn'), '', 0)} is over ${besideLimit(n(v, 'mostCn'), n(v, 'cn'), '', 0)}: it will rot slowly and stay cold. Add greens such as clippings or scraps.`,
   'heap-cn-not-known': (v) => `Carbon and nitrogen are not known for ${v.materials}: counted for moisture alone.`,
   'heap-coffee-grounds': (v) =>
     v.coffeePercent === undefined
-      ? `The share of coffee grounds cannot be told here. Keep them to ${figure(n(v, 'leastPercent'), 0)} to ${withUnit(n(v, 'mostPercent'), '%', 0)} of the volume, well mixed in.`
-      : `Coffee grounds are about ${withUnit(n(v, 'coffeePercent'), '%', 0)} of the volume. Keep them to ${figure(n(v, 'leastPercent'), 0)} to ${withUnit(n(v, 'mostPercent'), '%', 0)}, well mixed in.`,
+      ? `The share of coffee grounds cannot be told here. Keep them to ${figure(n(v, 'leastPercent'), 0)} to ${besideLimit(n(v, 'mostPercent'), n(v, 'coffeePercent'), '%', 0)} of the volume, well mixed in.`
+      : `Coffee grounds are about ${besideLimit(n(v, 'coffeePercent'), n(v, 'mostPercent'), '%', 0)} of the volume. Keep them to ${figure(n(v, 'leastPercent'), 0)} to ${besideLimit(n(v, 'mostPercent'), n(v, 'coffeePercent'), '%', 0)}, well mixed in.`,
   'heap-sour-solids': (v) =>
     `${v.materials}: wet and sour. Layer it with dry browns; it needs no lime, since its acid is gone within days once air gets in.`,
   'heap-core-too-hot': (v) =>
-    `The core is at ${withUnit(n(v, 'coreC'), '°C', 0)}, over ${withUnit(n(v, 'mostC'), '°C', 0)}: turn it or open it to let heat out.`,
+    `The core is at ${besideLimit(n(v, 'coreC'), n(v, 'mostC'), '°C', 0)}, over ${besideLimit(n(v, 'mostC'), n(v, 'coreC'), '°C', 0)}: turn it or open it to let heat out.`,
   'heap-foul': (v) =>
     v.wet === true
       ? 'Too wet or short of air: turn it and mix in something dry and coarse, such as straw or twigs.'
@@ -45,7 +45,7 @@ export const heapCautions: Readonly<Record<string, (values: Values) => string>> 
   'heap-dry': () =>
     'Too dry to work: turn it and water it layer by layer, until a squeezed handful just holds together.',
   'heap-cooled': (v) =>
-    `The core has cooled to ${withUnit(n(v, 'coreC'), '°C', 0)}. Turn it, outside in: it heats again if there is food left in it (below ${withUnit(n(v, 'leastC'), '°C', 0)} it hardly works).`,
+    `The core has cooled to ${besideLimit(n(v, 'coreC'), n(v, 'leastC'), '°C', 0)}. Turn it, outside in: it heats again if there is food left in it (below ${besideLimit(n(v, 'leastC'), n(v, 'coreC'), '°C', 0)} it hardly works).`,
   'heap-fed-since': (v) =>
     `Fresh material came in on day ${figure(n(v, 'fedDay'), 0)}: the days of heat are counted from there, since none before it heated what is new.`,
   'heap-core-only': () =>
@@ -53,7 +53,7 @@ export const heapCautions: Readonly<Record<string, (values: Values) => string>> 
   'heap-plants-only': () =>
     'With nothing of animals in it, United States organic rules ask no days of heat of this heap; heat is good practice all the same. Local codes come first.',
   'heap-too-small-to-heat': (v) =>
-    `About ${withUnit(n(v, 'volumeM3'), 'm³', 2)}: under ${withUnit(n(v, 'leastM3'), 'm³', 0)} a heap loses its heat quickly and may never get hot. It becomes compost all the same, slowly.`,
+    `About ${besideLimit(n(v, 'volumeM3'), n(v, 'leastM3'), 'm³', 2)}: under ${besideLimit(n(v, 'leastM3'), n(v, 'volumeM3'), 'm³', 0)} a heap loses its heat quickly and may never get hot. It becomes compost all the same, slowly.`,
 };
 
 /** What may be done in place of what a stop stops. */

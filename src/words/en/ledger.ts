@@ -3,7 +3,7 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { band, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 const ELEMENT: Readonly<Record<string, string>> = { n: 'nitrogen', p: 'phosphorus', k: 'potassium' };
@@ -59,11 +59,11 @@ export const groundCautions: Readonly<Record<string, (values: Values) => string>
   'ground-k-full': (v) =>
     `Potassium of ${v.bed} tests ${CLASS[String(v.class)]}. Add none until a test is lower; ${withUnit(n(v, 'givenG'), 'g')} came from ${kinds(v.from)}.`,
   'ground-p-builds-up': (v) =>
-    `${v.bed} got ${withUnit(n(v, 'givenG'), 'g')} of phosphorus, and the harvest carries about ${withUnit(n(v, 'needG'), 'g')} away. It builds up: give less from ${kinds(v.from)}, and have the soil tested.`,
+    `${v.bed} got ${besideLimit(n(v, 'givenG'), n(v, 'needG'), 'g')} of phosphorus, and the harvest carries about ${besideLimit(n(v, 'needG'), n(v, 'givenG'), 'g')} away. It builds up: give less from ${kinds(v.from)}, and have the soil tested.`,
   'ground-k-builds-up': (v) =>
-    `${v.bed} got ${withUnit(n(v, 'givenG'), 'g')} of potassium, and the harvest carries about ${withUnit(n(v, 'needG'), 'g')} away. It builds up: give less from ${kinds(v.from)}, and have the soil tested.`,
+    `${v.bed} got ${besideLimit(n(v, 'givenG'), n(v, 'needG'), 'g')} of potassium, and the harvest carries about ${besideLimit(n(v, 'needG'), n(v, 'givenG'), 'g')} away. It builds up: give less from ${kinds(v.from)}, and have the soil tested.`,
   'ground-n-over': (v) =>
-    `${v.bed} got about ${withUnit(n(v, 'givenG'), 'g')} of nitrogen and needs about ${withUnit(n(v, 'needG'), 'g')}. What is over may wash out: stop adding from ${kinds(v.from)} this season.`,
+    `${v.bed} got about ${besideLimit(n(v, 'givenG'), n(v, 'needG'), 'g')} of nitrogen and needs about ${besideLimit(n(v, 'needG'), n(v, 'givenG'), 'g')}. What is over may wash out: stop adding from ${kinds(v.from)} this season.`,
   'ground-ties-up': (v) =>
     `${v.bed}: ${kinds(v.from)} ties up about ${withUnit(n(v, 'tiedG'), 'g')} of nitrogen. Leave such stuff on top instead of digging it in, or add something rich in nitrogen.`,
   'ground-coffee-no-credit': (v) =>

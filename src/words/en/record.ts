@@ -1,6 +1,7 @@
 // The record: one plain sentence for each kind of entry, the words around searching, correcting and taking back, and
 // those of the file that carries it all to another phone.
 
+import { counted } from '../figures.ts';
 import type { PegName } from '../peg-name.ts';
 
 const NBSP = '\u00a0';
@@ -299,12 +300,12 @@ export const files = {
   choose: 'Choose the file',
   takeNote: 'All of it or nothing: a line that cannot be read refuses the file, and nothing here changes.',
   taken: (fresh: number, already: number, sealed: number) =>
-    `Taken in: ${fresh}${NBSP}new entries; ${already} stood here already${sealed > 0 ? `; ${sealed} are of a newer program and kept as they are` : ''}.`,
+    `Taken in: ${counted(fresh, 'new entry', 'new entries')}; ${already} stood here already${sealed > 0 ? `; ${sealed} are of a newer program and kept as they are` : ''}.`,
   refused: (lines: number) =>
     `The file was refused; ${lines}${NBSP}${lines === 1 ? 'line' : 'lines'} cannot be read. Nothing here changed.`,
   refusedLine: (line: number, field: string, message: string, allowed: string) =>
     `Line ${line}, ${field}: ${message}; allowed: ${allowed}.`,
-  moreLines: (count: number) => `and ${count} more lines`,
+  moreLines: (count: number) => `and ${counted(count, 'more line', 'more lines')}`,
   otherPlot:
     'This file is of another plot, and this device keeps one plot. Forget this one first, or use another browser for it.',
   severalPlots: 'This file holds several plots, and none of them is the one kept here.',

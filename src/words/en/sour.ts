@@ -7,7 +7,7 @@ import type { Brake } from '#engine/souring/brake.ts';
 import type { Unknown } from '#engine/souring/model/draws.ts';
 import type { BeliefMoved } from '#engine/souring/read-off.ts';
 import type { State } from '#engine/souring/reason.ts';
-import { figure, withUnit } from '../figures.ts';
+import { besideLimit, figure, withUnit } from '../figures.ts';
 import { stateSentences } from './souring.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
@@ -16,7 +16,7 @@ const n = (values: Values, key: string) => Number(values[key]);
 export const sourCautions: Readonly<Record<string, (values: Values) => string>> = {
   'too-hot-to-sour': (v) =>
     Number.isFinite(n(v, 'hottestC'))
-      ? `Move it into the shade: ${withUnit(n(v, 'hottestC'), '°C', 0)} is too hot. From about ${withUnit(n(v, 'limitC'), '°C', 0)} other microbes than those of souring thrive. Look at it every day.`
+      ? `Move it into the shade: ${besideLimit(n(v, 'hottestC'), n(v, 'limitC'), '°C', 0)} is too hot. From about ${besideLimit(n(v, 'limitC'), n(v, 'hottestC'), '°C', 0)} other microbes than those of souring thrive. Look at it every day.`
       : 'How hot it gets is not known. Measure it, and keep it in the shade.',
   'warm-look-daily': (v) =>
     Number.isFinite(n(v, 'meanC'))
@@ -24,7 +24,7 @@ export const sourCautions: Readonly<Record<string, (values: Values) => string>> 
       : 'How warm it stands is not known. Look at it every day.',
   'too-cold-for-a-hold': (v) =>
     Number.isFinite(n(v, 'meanC'))
-      ? `At about ${withUnit(n(v, 'meanC'), '°C', 0)} no time of holding is known to be long enough. Stand it where it is ${withUnit(n(v, 'limitC'), '°C', 0)} or more, or use it on cooked crops only.`
+      ? `At about ${besideLimit(n(v, 'meanC'), n(v, 'limitC'), '°C', 0)} no time of holding is known to be long enough. Stand it where it is ${besideLimit(n(v, 'limitC'), n(v, 'meanC'), '°C', 0)} or more, or use it on cooked crops only.`
       : 'How warm it stands is not known, so it does not count as held. Use it on cooked crops only.',
 };
 

@@ -10,7 +10,7 @@ import {
 } from '#engine/can/germination.ts';
 import { type PourWindow, SPRAY_LIMITS, type SprayInput, type SprayWindow } from '#engine/can/spray-window.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { counted, figure, withUnit } from '../figures.ts';
+import { besideLimit, counted, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 const KM_H = 'km/h';
@@ -39,22 +39,22 @@ function listed(words: Values[string] | undefined): string {
 }
 
 const windSeen = (v: Values, seen: string) =>
-  v.windKmPerH === undefined ? seen : `The wind is ${withUnit(n(v, 'windKmPerH'), KM_H)}.`;
+  v.windKmPerH === undefined ? seen : `The wind is ${besideLimit(n(v, 'windKmPerH'), n(v, 'limitKmPerH'), KM_H)}.`;
 
 /** Delta-T where it could be worked out; in fog and in the driest air it cannot. */
-const deltaTSaid = (v: Values) =>
-  Number.isFinite(n(v, 'deltaTC')) ? `, at a delta-T of ${withUnit(n(v, 'deltaTC'), '°C', 1)}` : '';
+const deltaTSaid = (v: Values, limit: string) =>
+  Number.isFinite(n(v, 'deltaTC')) ? `, at a delta-T of ${besideLimit(n(v, 'deltaTC'), n(v, limit), '°C', 1)}` : '';
 
 /** One text for each rule about the hour of a spray. */
 export const sprayCautions: Readonly<Record<string, (values: Values) => string>> = {
   'spray-windy': (v) =>
-    `${windSeen(v, 'Twigs or branches move: that may be too much wind.')} Over ${withUnit(n(v, 'limitKmPerH'), KM_H)} a spray drifts onto other beds and neighbours. Wait for less, or pour on the soil.`,
+    `${windSeen(v, 'Twigs or branches move: that may be too much wind.')} Over ${besideLimit(n(v, 'limitKmPerH'), n(v, 'windKmPerH'), KM_H)} a spray drifts onto other beds and neighbours. Wait for less, or pour on the soil.`,
   'spray-still-air': (v) =>
-    `${windSeen(v, 'The air seems still.')} Under ${withUnit(n(v, 'limitKmPerH'), KM_H)} fine drops hang in the air and wander. Wait until leaves rustle.`,
+    `${windSeen(v, 'The air seems still.')} Under ${besideLimit(n(v, 'limitKmPerH'), n(v, 'windKmPerH'), KM_H)} fine drops hang in the air and wander. Wait until leaves rustle.`,
   'spray-inversion': (v) =>
     `Cold air may lie under warmer air now, and fine drops travel far in it. Wait until ${hours(n(v, 'afterSunriseH'))} after sunrise, and stop ${hours(n(v, 'beforeSunsetH'))} before sunset.`,
   'spray-hot': (v) =>
-    `Too warm for a spray: ${withUnit(n(v, 'temperatureC'), '°C')}, where leaves are sprayed under ${withUnit(n(v, 'belowC'), '°C')}. Wait for a cooler hour.`,
+    `Too warm for a spray: ${besideLimit(n(v, 'temperatureC'), n(v, 'belowC'), '°C')}, where leaves are sprayed under ${besideLimit(n(v, 'belowC'), n(v, 'temperatureC'), '°C')}. Wait for a cooler hour.`,
   'spray-frost': (v) =>
     `Not in frost: it is ${withUnit(n(v, 'temperatureC'), '°C')}. Wait until it is warmer and the leaves have thawed.`,
   'spray-past-the-cool-morning': (v) =>
@@ -62,9 +62,9 @@ export const sprayCautions: Readonly<Record<string, (values: Values) => string>>
   'spray-rain-soon': (v) =>
     `${n(v, 'untilRainH') > 0 ? `Rain in ${hours(n(v, 'untilRainH'))}` : 'Rain now'} would wash it off. Spray when ${hours(n(v, 'dryH'))} stay dry.`,
   'spray-dries-too-slowly': (v) =>
-    `The air is too damp${deltaTSaid(v)}; with delta-T under ${withUnit(n(v, 'leastC'), '°C')} drops hang and drift. Wait until it is drier.`,
+    `The air is too damp${deltaTSaid(v, 'leastC')}; with delta-T under ${withUnit(n(v, 'leastC'), '°C')} drops hang and drift. Wait until it is drier.`,
   'spray-dries-too-fast': (v) =>
-    `The air is too dry${deltaTSaid(v)}; with delta-T over ${withUnit(n(v, 'cautionMostC'), '°C')} drops dry before the leaf takes them up. Wait for a damper hour.`,
+    `The air is too dry${deltaTSaid(v, 'cautionMostC')}; with delta-T over ${withUnit(n(v, 'cautionMostC'), '°C')} drops dry before the leaf takes them up. Wait for a damper hour.`,
   'spray-hour-not-known': (v) =>
     `Not yet: nobody told ${listed(v.notTold)}. Look outside or type the forecast; until then this hour does not count as fit for a spray.`,
   'spray-drying-near-limit': (v) =>
@@ -87,7 +87,7 @@ export const pourHourCautions: Readonly<Record<string, (values: Values) => strin
   'pour-heavy-rain-soon': (v) =>
     `Heavy rain is told within ${hours(n(v, 'withinH'))} (${withUnit(n(v, 'rainMm'), 'mm')}): it would wash the feed away. Pour after the rain.`,
   'pour-hot': (v) =>
-    `Hot, ${withUnit(n(v, 'temperatureC'), '°C', 0)}: wait for the evening or the early morning, under ${withUnit(n(v, 'belowC'), '°C')}.`,
+    `Hot, ${besideLimit(n(v, 'temperatureC'), n(v, 'belowC'), '°C', 0)}: wait for the evening or the early morning, under ${besideLimit(n(v, 'belowC'), n(v, 'temperatureC'), '°C')}.`,
   'pour-windy': (v) =>
     `Windy, ${withUnit(n(v, 'windKmPerH'), KM_H, 0)}: pour low and without the rose, and not over leaves.`,
   'pour-hour-not-known': (v) =>

@@ -3,7 +3,7 @@
 
 import type { Range } from '#engine/quantity/range.ts';
 import type { Values } from '#engine/rules/rule.ts';
-import { band, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, figure, withUnit } from '../figures.ts';
 import { sayPressure } from './vessel.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
@@ -21,15 +21,15 @@ export const strainCautions: Readonly<Record<string, (values: Values) => string>
   'strained-batch-doubtful': () =>
     'This batch is in doubt. Wait for a second nose and a second reading within 24 hours before any use.',
   'strained-not-sour': (v) =>
-    `At pH ${figure(n(v, 'ph'), 1)} it has not turned sour (${figure(n(v, 'sourPh'), 1)} or below). Put it on no bed yet. Look again in a day or two; if the acidity does not come or the smell turns foul, it goes on the heap.`,
+    `At pH ${besideLimit(n(v, 'ph'), n(v, 'sourPh'), '', 1)} it has not turned sour (${besideLimit(n(v, 'sourPh'), n(v, 'ph'), '', 1)} or below). Put it on no bed yet. Look again in a day or two; if the acidity does not come or the smell turns foul, it goes on the heap.`,
   'strained-before-ready': (v) =>
-    `At pH ${figure(n(v, 'ph'), 1)} it is sour but not ready. Keep it under a loose lid until two readings 48 hours apart are ${figure(n(v, 'readyPh'), 1)} or below.`,
+    `At pH ${besideLimit(n(v, 'ph'), n(v, 'readyPh'), '', 1)} it is sour but not ready. Keep it under a loose lid until two readings 48 hours apart are ${besideLimit(n(v, 'readyPh'), n(v, 'ph'), '', 1)} or below.`,
   'strained-more-than-could': (v) =>
-    `Did ${withUnit(n(v, 'drainedL'), 'L', 1)} really come out? Water and the plants' own water make only about ${withUnit(n(v, 'couldL'), 'L', 1)}. Measure again, or add what else went in, such as rain or rinsing water.`,
+    `Did ${besideLimit(n(v, 'drainedL'), n(v, 'couldL'), 'L', 1)} really come out? Water and the plants' own water make only about ${besideLimit(n(v, 'couldL'), n(v, 'drainedL'), 'L', 1)}. Measure again, or add what else went in, such as rain or rinsing water.`,
   'strained-sum-open': (v) =>
     n(v, 'unexplainedPercent') > 0
-      ? `Is something not weighed? ${withUnit(n(v, 'inKg'), 'kg', 1)} went in and ${withUnit(n(v, 'outKg'), 'kg', 1)} came out: ${withUnit(n(v, 'unexplainedPercent'), '%', 0)} is missing, more than the ${withUnit(n(v, 'withinPercent'), '%', 0)} that gas, drips and a kitchen scale explain.`
-      : `Is something not entered? ${withUnit(n(v, 'inKg'), 'kg', 1)} went in and ${withUnit(n(v, 'outKg'), 'kg', 1)} came out: ${withUnit(-n(v, 'unexplainedPercent'), '%', 0)} more than went in. Weigh and measure again.`,
+      ? `Is something not weighed? ${withUnit(n(v, 'inKg'), 'kg', 1)} went in and ${withUnit(n(v, 'outKg'), 'kg', 1)} came out: ${besideLimit(n(v, 'unexplainedPercent'), n(v, 'withinPercent'), '%', 0)} is missing, more than the ${besideLimit(n(v, 'withinPercent'), n(v, 'unexplainedPercent'), '%', 0)} that gas, drips and a kitchen scale explain.`
+      : `Is something not entered? ${withUnit(n(v, 'inKg'), 'kg', 1)} went in and ${withUnit(n(v, 'outKg'), 'kg', 1)} came out: ${besideLimit(-n(v, 'unexplainedPercent'), n(v, 'withinPercent'), '%', 0)} more than went in. Weigh and measure again.`,
   'strained-tag-not-a-drink': () =>
     'Write the tag before you fill the bottle: peg, what it is, the date, by whom, and in large letters "not a drink". What does not say what it is gets taken for a drink.',
   'strained-figures-too-low': (v) =>

@@ -1,7 +1,7 @@
 // Two cases before filling in plain English: what was changed and what it is likely to do, and the figures as they stand
 // side by side. Figures come from the task; nothing is computed here but how they are said.
 
-import { counted, figure, withUnit } from '../figures.ts';
+import { besideLimit, counted, figure, withUnit } from '../figures.ts';
 import { shortName } from './weigh-in.ts';
 
 type Chop = 'coarse' | 'chopped' | 'fine';
@@ -167,6 +167,6 @@ export function vesselsAlternative(both: {
   readonly after: { readonly volumeL: number; readonly overL: number };
 }): string {
   const one = (name: string, { volumeL, overL }: { volumeL: number; overL: number }) =>
-    `${name}: ${withUnit(volumeL, 'L', 1)}${overL > 0 ? `, ${withUnit(overL, 'L', 1)} above the fill line` : ''}.`;
+    `${name}: ${withUnit(volumeL, 'L', 1)}${overL > 0 ? `, ${besideLimit(overL, 0, 'L', 1)} above the fill line` : ''}.`;
   return `Two ${withUnit(both.vesselL, 'L')} vessels cut open, to one scale, with ${withUnit(both.usableL, 'L', 1)} to the fill line. ${one('As it is', both.before)} ${one('If you change it', both.after)}`;
 }

@@ -1,7 +1,7 @@
 // Lids, bottles, caps and lifting in plain English. Each sentence says what to do first, then why.
 
 import type { Values } from '#engine/rules/rule.ts';
-import { figure, withUnit } from '../figures.ts';
+import { besideLimit, figure, withUnit } from '../figures.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
@@ -31,7 +31,7 @@ export const vesselCautions: Readonly<Record<string, (values: Values) => string>
   'bottle-still-gassing': (v) =>
     `Check that the cap vents freely and stand the bottle upright, or leave the liquid in the pail under a loose lid until gas has stopped for 3 days. ${because(v)}`,
   'empty-it-with-a-jug': (v) =>
-    `The batch weighs about ${withUnit(n(v, 'massKg'), 'kg', 0)}. Empty it with a jug where it stands; do not lift more than ${withUnit(n(v, 'mostKg'), 'kg', 0)}.`,
+    `The batch weighs about ${besideLimit(n(v, 'massKg'), n(v, 'mostKg'), 'kg', 0)}. Empty it with a jug where it stands; do not lift more than ${besideLimit(n(v, 'mostKg'), n(v, 'massKg'), 'kg', 0)}.`,
 };
 
 /** What a closed bottle would come to, in one sentence. */

@@ -3,7 +3,7 @@
 
 import type { Values } from '#engine/rules/rule.ts';
 import type { WaterAdvice, WaterAdviceCode, WaterAnswer } from '#engine/scraps/water.ts';
-import { figure, withUnit } from '../figures.ts';
+import { besideLimit, figure, withUnit } from '../figures.ts';
 
 type Say = (values: Values) => string;
 
@@ -32,7 +32,7 @@ export const waterCautions: Readonly<Record<string, Say>> = {
   'well-not-tested': (v) =>
     `Use well water only after a laboratory found no E. coli in 100 mL of it, lately.${v.raw ? ' Until then take tap water, straight from the tap, for crops eaten raw.' : ''} The yardstick is that of the US produce rule for teas; local codes come first.`,
   'more-chlorine-than-drinking-water': (v) =>
-    `${withUnit(n(v, 'mgPerL'), 'mg/L')} is more than drinking water may hold in the US (${withUnit(n(v, 'mostMgPerL'), 'mg/L')}). Check the reading and its unit. Do not pour it on plants before a test strip shows none left.`,
+    `${besideLimit(n(v, 'mgPerL'), n(v, 'mostMgPerL'), 'mg/L')} is more than drinking water may hold in the US (${besideLimit(n(v, 'mostMgPerL'), n(v, 'mgPerL'), 'mg/L')}). Check the reading and its unit. Do not pour it on plants before a test strip shows none left.`,
   'ascorbic-acid-disputed': () =>
     'Whether ascorbic acid removes chloramine is disputed: one kinetic study found no effect, utilities say it works. Take thiosulfate or a carbon filter, and check with a test strip afterwards.',
   'thiosulfate-two-figures': (v) =>

@@ -7,7 +7,7 @@ import type { ShapeKind } from '#engine/pail/shape.ts';
 import type { SugarWindow } from '#engine/pail/sugar.ts';
 import type { Fill, Lift } from '#engine/pail/volume.ts';
 import type { Range } from '#engine/quantity/range.ts';
-import { band, counted, figure, withUnit } from '../figures.ts';
+import { band, besideLimit, counted, figure, withUnit } from '../figures.ts';
 import { noRoomForSugar } from './fit.ts';
 import { shapeNames } from './weigh-in-labels.ts';
 import { written, writtenEnds } from './working.ts';
@@ -103,10 +103,12 @@ export function sugarSentence(sugar: Omit<SugarWindow, 'terms'>, as: SugarInProd
       ...{ productName: as.productName, leastG: as.leastG.likely, mostG: as.mostG },
       ...(sugar.reach === 'no margin' && { withoutMarginG: sugar.withoutMarginProductG }),
     });
-  if (sugar.tooMuch) return `${grams(as.weighedG - as.mostG)} more than the acid can use: the rest would feed yeast.`;
+  if (sugar.tooMuch)
+    return `${besideLimit(as.weighedG - as.mostG, 0, 'g', 0)} more than the acid can use: the rest would feed yeast.`;
   if (sugar.leastHexoseG.likely <= 0) return 'The scraps bring enough sugar of their own; none need be added.';
   if (sugar.enough) return `Enough to turn sour, with a margin of two; at most ${grams(as.mostG)}.`;
-  const missing = as.weighedG > 0 ? `${grams(as.leastG.likely - as.weighedG)} short: it may not turn sour.` : '';
+  const missing =
+    as.weighedG > 0 ? `${besideLimit(as.leastG.likely - as.weighedG, 0, 'g', 0)} short: it may not turn sour.` : '';
   const range = `${grams(as.leastG.likely)} (${figure(as.leastG.low, 0)} to ${figure(as.leastG.high, 0)})`;
   return `${missing} Weigh in at least ${range} of ${as.productName}, at most ${grams(as.mostG)}.`.trim();
 }
@@ -128,7 +130,7 @@ export const sugarBar = {
   weighed: (weighedG: number) => withUnit(weighedG, 'g', 0),
   alternative: (as: SugarInProduct, closed: boolean) =>
     closed
-      ? `Sugar bar: least ${withUnit(as.leastG.likely, 'g', 0)} lies above most ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; no amount keeps the margin.`
+      ? `Sugar bar: least ${besideLimit(as.leastG.likely, as.mostG, 'g', 0)} lies above most ${besideLimit(as.mostG, as.leastG.likely, 'g', 0)} of ${as.productName}; no amount keeps the margin.`
       : `Sugar bar: ${figure(as.leastG.likely, 0)} to ${withUnit(as.mostG, 'g', 0)} of ${as.productName}; ${withUnit(as.weighedG, 'g', 0)} weighed.`,
 };
 
@@ -154,7 +156,7 @@ export function drawingAlternative(
   const layers = about.layers.map((layer) => `${layer.name} ${withUnit(layer.litres, 'L')}`).join(', ');
   const over = fill.fits
     ? `It ends ${withUnit(fill.usableL - fill.volumeL.likely, 'L', 1)} below the fill line.`
-    : `It stands ${withUnit(fill.overL, 'L', 1)} above the fill line${lift.passesRim ? ' and runs down the side' : ''}.`;
+    : `It stands ${besideLimit(fill.overL, 0, 'L', 1)} above the fill line${lift.passesRim ? ' and runs down the side' : ''}.`;
   return `A ${withUnit(about.vesselL, 'L')} ${shapeNames[about.shape]} cut open, to scale. From the floor up: ${layers}. ${over}`;
 }
 

@@ -1,19 +1,13 @@
-// Faults of the overview's round and of figures said beside their limits that are known and stand until their floor is rebuilt; how
-// the cases are built is said in weighed-and-filled.test.ts.
+// Faults of the overview's round that are known and stand until their floor is rebuilt; how the cases are built is said in weighed-and-filled.test.ts.
 
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { plotCover } from '#tasks/plot/cover.ts';
-import { heapView } from '#tasks/plot/heap.ts';
+import { describe, expect, it } from 'vitest';
 import { lineView } from '#tasks/plot/line.ts';
 import { liquidsOf, usualLiquid } from '#tasks/plot/liquid.ts';
 import { roundOver } from '#tasks/plot/round.ts';
 import { shelf } from '#tasks/plot/shelf.ts';
-import { loadSolver } from '#tasks/solver/highs.ts';
-import { Grower } from '../grower.ts';
 import { type Day, seasons } from '../season.ts';
 import { Differences } from '../shown/difference.ts';
-import { pail, typedL } from './pail.ts';
 
 describe('F6, an overview that orders what the can card forbids', () => {
   const days = fc.sample(seasons, { seed: 6, numRuns: 12 }).flatMap((season) => season.days);
@@ -57,57 +51,5 @@ describe('F6, an overview that orders what the can card forbids', () => {
   // A few litres cover rounds for years, far past the date by which they are to be used first.
   it.fails('F6: the shelf covers no more rounds than fall before its last date', () => {
     expect(tooMany).toEqual([]);
-  });
-});
-
-describe('F8, a figure that rounds to its limit', () => {
-  const heapOf = (rows: readonly (readonly [material: string, massKg: number])[], waterL?: number) => {
-    const { grower } = pail();
-    grower.did('heap.fed', {
-      heap: 'the heap',
-      ingredients: rows.map(([material, massKg]) => ({ material, amount: { typed: `${massKg} kg`, massKg } })),
-      ...(waterL === undefined ? {} : { water: typedL(waterL) }),
-    });
-    const view = heapView({ plot: grower.plot, heap: 'the heap', today: grower.today });
-    if (view === undefined) throw new Error('no heap');
-    return { view, text: view.cautions.map((one) => one.text).join(' ') };
-  };
-  const green = heapOf([
-    ['grass-clippings-fresh', 10],
-    ['dry-leaves', 1.7],
-  ]);
-  const wet = heapOf([['dry-leaves', 4]], 3.1);
-  let short: string;
-  let more: string;
-  beforeAll(async () => {
-    const solve = await loadSolver();
-    const coverOf = (grower: Grower) => {
-      grower.did('bed.described', { name: 'Pot', pots: { count: 1, volumeL: 1 }, crop: 'lettuce', eaten: 'cooked' });
-      return plotCover({ plot: grower.plot, from: '2026-01-01', to: '2026-06-01', solve }).says;
-    };
-    const withScraps = pail().grower;
-    more = coverOf(withScraps).excess.join(' ');
-    short = coverOf(new Grower(withScraps.hand, '2026-06-01')).short.join(' ');
-  });
-
-  it('is met where C:N is 19.8 of at least 20, water 65.1 % of at most 65 %, and a pot lacks a few milligrams', () => {
-    expect(green.view.cn?.likely).toBeCloseTo(19.8, 1);
-    expect(wet.view.moisturePercent?.likely).toBeCloseTo(65.1, 1);
-    expect(short).toMatch(/^Pot stays .* of phosphorus/);
-    expect(more).toMatch(/^Pot gets .* of potassium more than it misses/);
-  });
-  // Both are said without a decimal.
-  it.fails('F8: a C:N under its limit is not said as the limit', () => {
-    expect(green.text).not.toMatch(/C:N (\d+) is under \1\b/);
-  });
-  it.fails('F8: water over its limit is not said as the limit', () => {
-    expect(wet.text).not.toMatch(/At (\d+)\s%.*up to \1\s%/);
-  });
-  // Grams are said with one decimal, however few they are.
-  it.fails('F8: a gap is never "0.0 g short"', () => {
-    expect(short).not.toMatch(/\b0\.0\s?g/);
-  });
-  it.fails('F8: nothing is said of "0.0 g more than it misses"', () => {
-    expect(more).not.toMatch(/\b0\.0\s?g/);
   });
 });
