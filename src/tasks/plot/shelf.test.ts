@@ -65,6 +65,13 @@ describe('the shelf late in the season', () => {
     expect(on('2026-07-13').bottles[0]?.ventDue).toBe(false);
     expect(on('2026-07-14').bottles[0]?.ventDue).toBe(true);
   });
+  it('covers no round that falls past its date: twenty days are two rounds, nine are one', () => {
+    // Poured once in July and not again: litres for two more rounds.
+    const plot = fold(gardenEntries('2026-07-07'));
+    const round = (day: string) => shelf({ plot, now: `${day}T12:00` }).round?.rounds;
+    expect([round('2026-08-30'), round('2026-09-05'), round('2026-09-06'), round('2026-09-19')]).toEqual([2, 2, 1, 1]);
+    expect(round('2026-09-20')).toBe(0);
+  });
   it('keeps a pour that two phones told as a range of litres', () => {
     const { leftL } = on('2026-07-15');
     expect(leftL.high).toBeGreaterThan(leftL.low);

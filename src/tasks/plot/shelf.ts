@@ -89,7 +89,7 @@ export interface RoundWant {
   readonly ratio: Ratio | undefined;
   readonly aimGPerL: number;
   readonly strengthGPerL: number | undefined;
-  /** Whole rounds that the litres in date cover; undefined where that is not known. */
+  /** Whole rounds that the litres cover before they are past their dates; undefined where that is not known. */
   readonly rounds: number | undefined;
   readonly everyDays: number;
   /** Source of the strength aimed at. */
@@ -127,7 +127,7 @@ export function shelf({ plot: of, now }: ShelfAsk): ShelfView {
     emptied: [...plot.bottles.values()].flatMap(({ id, peg, batch, emptied, filledL }) =>
       emptied === undefined ? [] : [{ id, peg: pegNameOf(plot, batch) ?? peg, on: emptied.on, filledL }],
     ),
-    round: roundWant(plot, now, inDate, inDateL),
+    round: roundWant(plot, now, inDate),
   };
 }
 
@@ -211,8 +211,9 @@ function phAt(batch: Batch, at: Moment): number | undefined {
  * published nettle feed.
  * @arithmetic litres of feed × share of concentrate
  */
-function roundWant(plot: Plot, now: string, bottles: readonly ShelfBottle[], inDateL: number): RoundWant | undefined {
+function roundWant(plot: Plot, now: string, bottles: readonly ShelfBottle[]): RoundWant | undefined {
   const round = roundOf(plot, now.slice(0, 10));
+  const firstDays = round.on === undefined ? 0 : momentOf(round.on).dateDay - momentOf(now).dateDay;
   if (!(round.wantedL > 0)) return undefined;
   const aim = pailFigure('strength', 'leafStrengthGPerL');
   const strengthGPerL = meanLeafStrength(plot, bottles);
@@ -224,10 +225,30 @@ function roundWant(plot: Plot, now: string, bottles: readonly ShelfBottle[], inD
     ratio: round.ratio,
     aimGPerL: aim.likely,
     strengthGPerL,
-    rounds: concentrateL !== undefined && concentrateL > 0 ? Math.floor(inDateL / concentrateL) : undefined,
+    rounds: concentrateL !== undefined && concentrateL > 0 ? roundsInTime(bottles, concentrateL, firstDays) : undefined,
     everyDays: ROUND_EVERY_DAYS,
     source: citation(aim.source),
   };
+}
+
+/**
+ * Whole rounds that can be poured before the bottles are past their dates: one on the first day and one every fortnight
+ * after it, each from the bottles of the nearest date.
+ * @arithmetic litres left in date on each day, less what the rounds before it took
+ */
+function roundsInTime(bottles: readonly ShelfBottle[], concentrateL: number, firstDays: number): number {
+  const left = bottles.map(({ leftL, useFirst: { daysLeft } }) => ({ litres: leftL.likely, daysLeft }));
+  for (let rounds = 0; ; rounds++) {
+    const inDate = left.filter(({ daysLeft }) => daysLeft >= firstDays + rounds * ROUND_EVERY_DAYS);
+    let wanted = concentrateL;
+    for (const bottle of inDate) {
+      const poured = Math.min(wanted, bottle.litres);
+      bottle.litres -= poured;
+      wanted -= poured;
+    }
+    // Litres are sums: what is short by less than a drop is no shortage.
+    if (wanted > 1e-9) return rounds;
+  }
 }
 
 /** Plants in a litre of what is on the shelf, by the litres left of each batch. @arithmetic */

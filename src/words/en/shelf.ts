@@ -73,7 +73,9 @@ export function roundLine(round: Round, inDateL: number): string {
   const covers =
     many >= 1
       ? `${withUnit(inDateL, 'L', 1)} in date covers ${counted(many, 'round')}, one every ${withUnit(round.everyDays, 'days', 0)}`
-      : `${withUnit(inDateL, 'L', 1)} in date is not enough for one`;
+      : inDateL < round.concentrateL
+        ? `${withUnit(inDateL, 'L', 1)} in date is not enough for one`
+        : `${withUnit(inDateL, 'L', 1)} in date will be past its date by the next round`;
   return `${wants}; ${covers}.`;
 }
 
