@@ -4,9 +4,9 @@
 import type { Nutrient } from '#engine/ground/need.ts';
 import { inverse, product, type Range } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
+import { areaOf, type BedArea } from '#plot/place/bed-area.ts';
 import type { Caution } from '../caution.ts';
 import type { LedgerBedResult, LedgerResult, SharePercent } from '../ledger-answer.ts';
-import { areaOf, type BedArea } from './bed-area.ts';
 import { type BedStrip, bedStrips } from './facts.ts';
 import { plotLedger } from './ledger.ts';
 

@@ -7,8 +7,8 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { areaOf } from '#plot/place/bed-area.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
-import { areaOf } from './bed-area.ts';
 import { heapCompost } from './heap-compost.ts';
 import { strainedFrom } from './strained-batch.ts';
 

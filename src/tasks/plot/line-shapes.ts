@@ -7,7 +7,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { VesselFacts } from '#journal/parts/described.ts';
 import type { Lot } from '#journal/parts/stock.ts';
-import { potDiameterM } from './bed-area.ts';
+import { potDiameterM } from '#plot/place/bed-area.ts';
 import { fedShare, isTrial } from './line-round.ts';
 
 /** A vessel as it is drawn. */
