@@ -69,6 +69,27 @@ export function vesselShape(vessel: { readonly volumeL: number; readonly shape: 
   return { kind: vessel.shape, volumeL: vessel.volumeL, heightM: 2 * heightPerRimFraction * grow, rings };
 }
 
+/** Up to this it is drawn as a pail, up to the next as a drum, above as a barrel. @practice */
+const PAIL_UP_TO_L = 20;
+const DRUM_UP_TO_L = 45;
+
+/** The usual kind of vessel for its litres. @practice */
+export function usualKind(volumeL: number): ShapeKind {
+  return volumeL <= PAIL_UP_TO_L ? 'pail' : volumeL <= DRUM_UP_TO_L ? 'drum' : 'barrel';
+}
+
+/** The shape of a vessel whose rim, floor and height were measured. @arithmetic one frustum */
+export function shapeOfSizes(
+  sizes: { readonly topDiameterM: number; readonly bottomDiameterM: number; readonly heightM: number },
+  volumeL: number,
+): VesselShape {
+  const rings = [
+    { heightM: 0, radiusM: sizes.bottomDiameterM / 2 },
+    { heightM: sizes.heightM, radiusM: sizes.topDiameterM / 2 },
+  ];
+  return { kind: 'pail', volumeL, heightM: sizes.heightM, rings };
+}
+
 /** Radius of the wall at a height; above the rim the rim's. @arithmetic linear between rings */
 export function radiusM(shape: VesselShape, heightM: number): number {
   const rings = shape.rings;

@@ -62,7 +62,8 @@ export const kinds = {
   // Version 2 may tell which mark a keyholder writes before decimals.
   'plot.described': grown(first(plotKinds.plotDescribed), ['decimals']),
   'bed.described': described(plotKinds.bedDescribed),
-  'vessel.described': described(plotKinds.vesselDescribed),
+  // Version 3 may tell the kind of vessel it is drawn as.
+  'vessel.described': grown(described(plotKinds.vesselDescribed), ['drawnAs']),
   'can.described': described(plotKinds.canDescribed),
   'water.reported': first(plotKinds.waterReported),
   'scraps.weighed': withReadings(first(scrapKinds.scrapsWeighed)),

@@ -107,6 +107,8 @@ export const vesselDescribed = fields({
   shape: z.optional(
     fields({ topDiameterM: positive(3, 'm'), bottomDiameterM: positive(3, 'm'), heightM: positive(3, 'm') }),
   ),
+  /** The kind of vessel it is drawn as, where it was chosen. */
+  drawnAs: z.optional(oneOf(['pail', 'drum', 'barrel'])),
   emptyMass: z.optional(mass),
   tap: z.optional(yesNo),
   place: z.optional(text(80)),

@@ -123,7 +123,7 @@ describe('what the facts sheet draws', () => {
     const strips = bedStrips(garden);
     expect(strips.map(({ facts }) => facts.tag).join('')).toBe('GMSFTRPX');
     // 10.0 m² over 5 m
-    expect(strips.find(({ facts }) => facts.tag === 'T')).toMatchObject({ lengthM: 5, widthM: 2, assumed: false });
+    expect(strips.find(({ facts }) => facts.tag === 'T')).toMatchObject({ lengthM: 5, widthM: 2, lengthTold: true });
     expect(strips.find(({ facts }) => facts.tag === 'P')?.pots?.count).toBe(12);
   });
   it('has the fill line of each vessel at three quarters', () => {

@@ -10,12 +10,13 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body, Kind } from '#journal/kinds/index.ts';
 import type { BedFacts } from '#journal/parts/described.ts';
 import { canonical } from '#journal/same.ts';
-import { potDiameterM } from '#plot/place/bed-area.ts';
+import { basinOf } from '#plot/place/basin.ts';
+import { type Ground, groundOf } from '#plot/place/ground.ts';
 import { sayDate } from '#words/en/app.ts';
 import { form as words } from '#words/en/plot.ts';
 import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
 import { sayTyped } from '#words/quantity.ts';
-import { shapeOf, USUAL_GAS_ROOM } from './fill.ts';
+import { USUAL_GAS_ROOM } from './fill.ts';
 import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { passedOverOn } from './passed-over.ts';
 import { profileOf } from './profile.ts';
@@ -186,17 +187,10 @@ export function countriesOf({ facts }: Pick<Plot, 'facts'>, tag: string): Countr
   return { gallon: gallon === 'uk' ? 'imperial' : gallon, spoon, style: decimals };
 }
 
-/** How wide a bed is drawn whose length was not told, m. @practice */
-const USUAL_WIDTH_M = 1.2;
-
-/** A bed as a strip: its measures in metres; `assumed` where the length was not told. */
-export interface BedStrip {
+/** A bed as a strip: the ground it takes, and what was entered of it. */
+export interface BedStrip extends Ground {
   readonly id: string;
   readonly facts: BedFacts;
-  readonly lengthM: number;
-  readonly widthM: number;
-  readonly assumed: boolean;
-  readonly pots: { readonly count: number; readonly diameterM: number } | undefined;
 }
 
 /** Beds that are still there, in walking order; those without a place in it last. */
@@ -211,16 +205,8 @@ export function bedStrips(plot: Plot): readonly BedStrip[] {
 }
 
 function stripOf(facts: BedFacts): BedStrip | undefined {
-  const { id, area, lengthM, pots } = facts;
-  if (area !== undefined) {
-    const long = lengthM ?? area.areaM2 / USUAL_WIDTH_M;
-    const assumed = lengthM === undefined;
-    return { id, facts, lengthM: long, widthM: area.areaM2 / long, assumed, pots: undefined };
-  }
-  if (pots === undefined) return undefined;
-  const diameterM = potDiameterM(pots.volumeL);
-  const row = { count: pots.count, diameterM };
-  return { id, facts, lengthM: pots.count * diameterM, widthM: diameterM, assumed: true, pots: row };
+  const ground = groundOf(facts);
+  return ground && { id: facts.id, facts, ...ground };
 }
 
 /** Beds whose measures are not told, so that they cannot be drawn. */
@@ -232,8 +218,9 @@ export function bedsWithoutArea(plot: Plot): readonly BedFacts[] {
 
 /** Vessels that are still there and have a volume, as they are drawn. */
 export function vesselsDrawn(plot: Plot) {
-  return [...plot.vessels.values()].flatMap(({ id, name = '', volume, gasRoomFraction = USUAL_GAS_ROOM, gone }) =>
-    volume === undefined || gone === true
+  return [...plot.vessels.values()].flatMap((vessel) => {
+    const { id, name = '', volume, gasRoomFraction = USUAL_GAS_ROOM, gone } = vessel;
+    return volume === undefined || gone === true
       ? []
       : [
           {
@@ -242,10 +229,10 @@ export function vesselsDrawn(plot: Plot) {
             typed: sayTyped(volume),
             volumeL: volume.volumeL,
             usableL: volume.volumeL * (1 - gasRoomFraction),
-            shape: shapeOf(name),
+            shape: basinOf(vessel, 0).shape,
           },
-        ],
-  );
+        ];
+  });
 }
 
 /** What the sheet still wants before the first pail: its name, a vessel, a bed. */

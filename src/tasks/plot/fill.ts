@@ -15,6 +15,7 @@ import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
 import { UNTOLD_ALKALINITY_MEQ_PER_L } from '#plot/batch/recipe.ts';
+import { basinOf } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
@@ -107,19 +108,13 @@ function vesselsOf(plot: Plot): readonly VesselOffer[] {
         name,
         volumeL,
         gasRoomFraction: vessel.gasRoomFraction ?? USUAL_GAS_ROOM,
-        shape: shapeOf(name),
+        shape: basinOf(vessel, 0).shape.kind,
         lid: vessel.lid,
         place: vessel.place,
         peg: pegNameOf(plot, standing?.id),
       },
     ];
   });
-}
-
-/** A vessel is drawn as what it is called; as a pail where the name does not say. @practice */
-export function shapeOf(name: string): ShapeKind {
-  if (/\b(barrel|butt|cask)\b/i.test(name)) return 'barrel';
-  return /\b(drum|bin|tub|jar)\b/i.test(name) ? 'drum' : 'pail';
 }
 
 function lotOffer(lot: Lot): LotOffer {

@@ -21,7 +21,7 @@ export interface GotBed {
   readonly id: string;
   readonly name: string;
   readonly crops: readonly string[];
-  readonly strip: Pick<BedStrip, 'lengthM' | 'assumed' | 'pots'>;
+  readonly strip: Pick<BedStrip, 'lengthM' | 'lengthTold' | 'pots'>;
   /** Set where the area was reckoned from pots. */
   readonly pots: (NonNullable<BedArea['pots']> & { readonly areaM2: number }) | undefined;
   /** Null where it is not known. */

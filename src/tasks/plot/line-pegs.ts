@@ -1,8 +1,8 @@
 // The pegs that stand, as the line shows them: number, word, next look, vessel. The word is peg.ts's.
 
 import type { Plot } from '#journal/fold.ts';
+import { basinOf } from '#plot/place/basin.ts';
 import type { PegOnLine } from './line.ts';
-import { basinOf } from './line-shapes.ts';
 import { standingPegs } from './peg.ts';
 
 /** Left for froth and gas where nobody told it. @practice */

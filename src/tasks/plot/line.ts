@@ -9,12 +9,13 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { fileDueDays, type LastFile, unsavedElsewhere } from '#journal/unsaved.ts';
+import type { Basin } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { counted } from './counted.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
 import { fedM2, isTrial, type Round, roundOf } from './line-round.ts';
-import { type Basin, type Strip, standingBeds, stripsOf, volumeOfScrapsL } from './line-shapes.ts';
+import { type Strip, standingBeds, stripsOf, volumeOfScrapsL } from './line-shapes.ts';
 import type { PegHand } from './peg.ts';
 import { type ShelfBottle, shelf } from './shelf.ts';
 

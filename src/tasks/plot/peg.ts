@@ -14,12 +14,12 @@ import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch, BatchLook } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
 import { layersOf } from '#plot/batch/layers.ts';
+import { basinOf } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { pegName } from './batch-name.ts';
 import { bottlesOfBatch } from './bottles-of.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
-import { basinOf } from './line-shapes.ts';
 import { type PegReading, seenUntil } from './peg-seen.ts';
 import { meanTemperatureC, type Stood, stoodFor, type Told } from './peg-temperature.ts';
 

@@ -50,7 +50,8 @@ export interface FillDraft {
   readonly vessel: string | undefined;
   readonly newName: Field;
   readonly newVolume: Field;
-  readonly newShape: ShapeKind;
+  /** As chosen; undefined where it goes by the litres. */
+  readonly newShape: ShapeKind | undefined;
   readonly gasRoom: Field;
   readonly lid: Body<'peg.filled'>['lid'];
   readonly place: Field;
@@ -82,7 +83,7 @@ export const EMPTY_FILL: FillDraft = {
   vessel: undefined,
   newName: NO_TEXT,
   newVolume: NO_TEXT,
-  newShape: 'pail',
+  newShape: undefined,
   gasRoom: { text: '25 %', settled: '25 %' },
   lid: undefined,
   place: NO_TEXT,
@@ -118,7 +119,7 @@ export function fromPlan(plan: WeighInPlan, offers: FillOffers): Partial<FillDra
     ...(plan.vesselL === undefined
       ? {}
       : vessel === undefined
-        ? { vessel: 'new', newVolume: readField(`${plainFigure(plan.vesselL)} L`), newShape: plan.shape ?? 'pail' }
+        ? { vessel: 'new', newVolume: readField(`${plainFigure(plan.vesselL)} L`), newShape: plan.shape }
         : { vessel: vessel.id, place: readField(vessel.place ?? '') }),
     ...(plan.gasRoom === undefined ? {} : { gasRoom: readField(`${Math.round(plan.gasRoom * 100)} %`) }),
     lid: plan.lid ?? vessel?.lid,

@@ -4,6 +4,7 @@
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { material } from '#engine/tables/index.ts';
+import { kindOf } from '#plot/place/basin.ts';
 import { explainFill, fillAnswer, fillBody, fillOffers } from '#tasks/plot/fill.ts';
 import { app, sayDate, titles } from '#words/en/app.ts';
 import { fillNeeds, fillSheet, pegTaken } from '#words/en/fill.ts';
@@ -77,7 +78,7 @@ export function FillScreen() {
     if (plan.found && JSON.stringify(told) !== draft().planText) change({ ...EMPTY_FILL, ...fromPlan(told, offers()) });
   });
 
-  const shape = () => (draft().vessel === 'new' ? draft().newShape : (reading().offer?.shape ?? 'pail'));
+  const shape = () => reading().offer?.shape ?? kindOf(reading().vesselL ?? 0, draft().newShape);
   const stops = () => answer()?.stops ?? [];
   const barred = () => [...new Set(answer()?.barred ?? [])];
   const holds = () => answer()?.fit.cautions.some(({ level }) => level === 'hold') ?? false;

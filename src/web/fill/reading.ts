@@ -4,6 +4,7 @@ import type { Countries } from '#engine/quantity/ask.ts';
 import { keptMass, keptVolume } from '#engine/quantity/kept.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { Body } from '#journal/kinds/index.ts';
+import { kindOf } from '#plot/place/basin.ts';
 import type { FillAsk, FillOffers, FillPart, VesselOffer } from '#tasks/plot/fill.ts';
 import { type FillNeed, unreadFigure } from '#words/en/fill.ts';
 import { shapeNames } from '#words/en/weigh-in-labels.ts';
@@ -116,9 +117,10 @@ export function newVessel(
   if (read === undefined) return undefined;
   const volume = keptVolume(read);
   return {
-    name: newName.text.trim() || `${volume.typed} ${shapeNames[newShape]}`,
+    name: newName.text.trim() || `${volume.typed} ${shapeNames[kindOf(volume.volumeL, newShape)]}`,
     volume,
     gasRoomFraction: (gasRoom.value ?? 0) / 100,
     ...(lid === undefined ? {} : { lid }),
+    ...(newShape === undefined ? {} : { drawnAs: newShape }),
   };
 }

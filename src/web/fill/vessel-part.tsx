@@ -1,6 +1,7 @@
 // Which vessel: one that was described, or one described on the spot; its lid, where it stands, how warm it is there.
 
 import { For, Show } from 'solid-js';
+import { kindOf } from '#plot/place/basin.ts';
 import { fillSheet, vesselTaken, vesselWords } from '#words/en/fill.ts';
 import { shapeNames, sheet } from '#words/en/weigh-in-labels.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
@@ -83,7 +84,7 @@ export function VesselPart(props: PartProps) {
             ['drum', shapeNames.drum],
             ['barrel', shapeNames.barrel],
           ]}
-          taken={props.draft.newShape}
+          taken={kindOf(props.reading.vesselL ?? 0, props.draft.newShape)}
           onTake={(newShape) => props.change({ newShape })}
         />
       </Show>

@@ -72,7 +72,7 @@ function BedStrip(props: { readonly bed: GotBed; readonly laid: LaidStrip; reado
         <A class="got-bed-link" href={`/got/${props.bed.id}`}>
           {props.bed.name}
         </A>
-        <Show when={!props.bed.strip.assumed}> {got.metres(props.bed.strip.lengthM)}</Show>,{' '}
+        <Show when={props.bed.strip.lengthTold}> {got.metres(props.bed.strip.lengthM)}</Show>,{' '}
         {props.bed.crops.length > 0 ? props.bed.crops.join(', ') : got.noCrop}
       </p>
       <svg
@@ -107,7 +107,7 @@ function Drawn(props: { readonly bed: GotBed; readonly laid: LaidStrip }) {
           )}
         </For>
       </g>
-      <g class={props.bed.strip.assumed && !props.bed.strip.pots ? 'waiting' : undefined}>
+      <g class={!props.bed.strip.lengthTold && !props.bed.strip.pots ? 'waiting' : undefined}>
         <Outline bed={props.bed} laid={laid()} />
       </g>
       <Show when={laid().past}>
@@ -219,7 +219,7 @@ function Legend(props: { readonly view: GotView; readonly laid: readonly LaidStr
           <b>?</b> {got.noNeed}
         </li>
       </Show>
-      <Show when={props.view.beds.some(({ strip }) => strip.assumed && !strip.pots)}>
+      <Show when={props.view.beds.some(({ strip }) => !strip.lengthTold && !strip.pots)}>
         <li>{got.lengthAssumed}</li>
       </Show>
     </ul>

@@ -2,6 +2,7 @@
 // eaten. A bed whose length was not told is dashed.
 
 import { For, Show } from 'solid-js';
+import type { PotRows } from '#plot/place/ground.ts';
 import type { BedStrip } from '#tasks/plot/facts.ts';
 import { answerNames, plotWords as words } from '#words/en/plot.ts';
 import { fillOf, Swatch } from '../drawings/hatches.tsx';
@@ -26,6 +27,7 @@ export function BedsDrawing(props: { readonly strips: readonly BedStrip[] }) {
   const longest = () => props.strips.reduce((most, { lengthM }) => Math.max(most, lengthM), 0);
   const denominator = () => Math.ceil(PX_PER_M_FULL / Math.min((width() * 0.58) / longest(), MOST_PX_PER_M));
   const scale = () => PX_PER_M_FULL / denominator();
+  const placePx = ({ diameterM, discFraction }: PotRows) => (diameterM / discFraction) * scale();
   const rows = () => {
     let y = 2;
     return props.strips.map((strip) => {
@@ -58,7 +60,7 @@ export function BedsDrawing(props: { readonly strips: readonly BedStrip[] }) {
                   fallback={
                     <rect
                       class="hatched"
-                      classList={{ waiting: strip.assumed }}
+                      classList={{ waiting: !strip.lengthTold }}
                       x="1"
                       y={y}
                       width={lengthPx}
@@ -72,8 +74,8 @@ export function BedsDrawing(props: { readonly strips: readonly BedStrip[] }) {
                       {(i) => (
                         <circle
                           class="hatched"
-                          cx={1 + (i + 0.5) * pots().diameterM * scale()}
-                          cy={y + heightPx / 2}
+                          cx={1 + ((i % pots().columns) + 0.5) * placePx(pots())}
+                          cy={y + (Math.floor(i / pots().columns) + 0.5) * placePx(pots())}
                           r={Math.max(2, (pots().diameterM * scale()) / 2 - 1)}
                           fill={fill}
                         />
@@ -83,7 +85,7 @@ export function BedsDrawing(props: { readonly strips: readonly BedStrip[] }) {
                 </Show>
                 <text x={lengthPx + 12} y={y + Math.max(heightPx, 22) / 2 + 6}>
                   <tspan class="figure">{strip.facts.tag ?? ''}</tspan> {nameOf(strip)}
-                  <Show when={!strip.assumed}>, {words.metres(strip.lengthM)}</Show>
+                  <Show when={strip.lengthTold}>, {words.metres(strip.lengthM)}</Show>
                 </text>
               </>
             );
@@ -104,7 +106,7 @@ export function BedsDrawing(props: { readonly strips: readonly BedStrip[] }) {
         </ul>
         <p class="note">
           {words.scale(denominator())}
-          <Show when={props.strips.some(({ assumed, pots }) => assumed && pots === undefined)}>
+          <Show when={props.strips.some(({ lengthTold, pots }) => !lengthTold && pots === undefined)}>
             . {words.assumedWidth}
           </Show>
         </p>

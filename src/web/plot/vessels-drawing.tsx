@@ -1,7 +1,6 @@
 // Vessels in a row, to one scale, each with its fill line.
 
 import { For } from 'solid-js';
-import { vesselShape } from '#engine/pail/shape.ts';
 import type { vesselsDrawn } from '#tasks/plot/facts.ts';
 import { plotWords as words } from '#words/en/plot.ts';
 import { halfWidth, levelY, type Stand, wallPath } from '../drawings/vessel-geometry.ts';
@@ -15,7 +14,7 @@ const ABOVE = 8;
 
 export function VesselsDrawing(props: { readonly vessels: ReturnType<typeof vesselsDrawn> }) {
   const [width, watch] = measured(340);
-  const shapes = () => props.vessels.map(({ volumeL, shape }) => vesselShape({ volumeL, shape }));
+  const shapes = () => props.vessels.map(({ shape }) => shape);
   const inRow = () => Math.max(1, Math.min(props.vessels.length, Math.floor(width() / SLOT)));
   const slot = () => Math.min(200, width() / inRow());
   const denominator = () => {

@@ -19,7 +19,7 @@ export function Vessels(props: { readonly model: TwoCases; readonly onScale: (de
     const [given, reading] = [one.answer(), one.reading()];
     const vesselL = reading?.amounts.vesselL;
     return given && reading && vesselL !== undefined
-      ? pictureOf(given.filled, vesselL, reading.draft.vessel.shape)
+      ? pictureOf(given.filled, vesselL, reading.amounts.shape)
       : undefined;
   };
   const [first, second] = [createMemo(() => drawn(before)), createMemo(() => drawn(after))];

@@ -28,7 +28,8 @@ export type Lid = 'loose' | 'vent' | 'tight';
 export interface Draft {
   readonly vessel: {
     readonly volume: Field;
-    readonly shape: ShapeKind;
+    /** As chosen; undefined where it goes by the litres. */
+    readonly shape: ShapeKind | undefined;
     readonly gasRoom: Field;
     readonly lid: Lid | undefined;
   };
@@ -51,7 +52,7 @@ export function field(text: string): Field {
 
 /** Nothing told yet; the gas room is our usual quarter, said on the sheet. */
 export const EMPTY: Draft = {
-  vessel: { volume: field(''), shape: 'pail', gasRoom: field('25 %'), lid: undefined },
+  vessel: { volume: field(''), shape: undefined, gasRoom: field('25 %'), lid: undefined },
   lots: [],
   water: { volume: field(''), alkalinity: field(''), alkalinityUnit: 'mg/L CaCO3' },
   sugar: { product: undefined, weight: field('') },

@@ -14,7 +14,7 @@ export function handOver(question: FitQuestion, draft: Draft): void {
     vesselL: question.vessel.volumeL,
     gasRoom: question.vessel.gasRoom,
     ...(question.vessel.lid === undefined ? {} : { lid: question.vessel.lid }),
-    shape: draft.vessel.shape,
+    ...(draft.vessel.shape === undefined ? {} : { shape: draft.vessel.shape }),
     plants: question.plants.map((plant, i) => ({
       ...plant,
       name: material(plant.material)?.name ?? plant.material,

@@ -55,7 +55,7 @@ export function createWeighIn() {
   const picture = createMemo(() => {
     const given = result();
     const { vesselL } = reading();
-    return given && vesselL !== undefined ? pictureOf(given, vesselL, sheet.draft().vessel.shape) : undefined;
+    return given && vesselL !== undefined ? pictureOf(given, vesselL, reading().shape) : undefined;
   });
   const sugarInProduct = createMemo<SugarInProduct | undefined>(() => {
     const given = result();

@@ -6,6 +6,7 @@ import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/pa
 import type { Treated } from '#engine/scraps/part.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
 import type { AlkalinityUnit } from '#engine/scraps/water.ts';
+import { kindOf } from '#plot/place/basin.ts';
 import type { FieldTrouble } from '#tasks/plot/form.ts';
 import type { Problem } from '#tasks/problem.ts';
 import { troubles } from '#words/en/weigh-in-labels.ts';
@@ -119,7 +120,7 @@ export function readDraft(
     troubles: found,
     missing,
     vesselL,
-    shape: draft.vessel.shape,
+    shape: kindOf(vesselL ?? 0, draft.vessel.shape),
     lotKg,
     bowlKg: bowls,
     waterL,

@@ -22,7 +22,7 @@ import type { WeighIn } from './model.ts';
 const REST_MS = 700;
 
 export function Verdict(props: { readonly model: WeighIn; readonly onScale: (denominator: number) => void }) {
-  const { sheet: act, result, reading, troubles, picture } = props.model;
+  const { result, reading, troubles, picture } = props.model;
   const [width, setPlace] = measured(350);
   const stops = () => (result()?.cautions ?? []).filter((one) => one.level === 'stop');
   const firstStop = () => stops()[0]?.rule;
@@ -30,7 +30,7 @@ export function Verdict(props: { readonly model: WeighIn; readonly onScale: (den
     const given = result();
     if (given) {
       const { figure, rest } = verdict(given.fill);
-      const about = { vesselL: reading().vesselL ?? 0, shape: act.draft().vessel.shape };
+      const about = { vesselL: reading().vesselL ?? 0, shape: reading().shape };
       return [`${figure} ${rest}.`, fillSentence(given.fill, about), ...stops().map((one) => one.text)].join(' ');
     }
     return waiting();
@@ -63,7 +63,7 @@ export function Verdict(props: { readonly model: WeighIn; readonly onScale: (den
       <Show when={result()}>
         {(given) => (
           <div class="fact">
-            <p>{fillSentence(given().fill, { vesselL: reading().vesselL ?? 0, shape: act.draft().vessel.shape })}</p>
+            <p>{fillSentence(given().fill, { vesselL: reading().vesselL ?? 0, shape: reading().shape })}</p>
             <WhyBlock
               of={verdict(given().fill).figure}
               onAsk={() => props.model.askWhy('fill.volumeL', 'fill.usableL', 'fill.overL')}

@@ -25,7 +25,7 @@ export function VesselQuestion(props: { readonly model: WeighIn }) {
         ...now.vessel,
         volume: field(one.typed),
         gasRoom: field(`${figure((1 - one.usableL / one.volumeL) * 100, 0)} %`),
-        shape: one.shape,
+        shape: one.shape.kind,
       },
     }));
   const type = (part: 'volume' | 'gasRoom', label: string, text: string, settled: boolean) =>
@@ -100,7 +100,7 @@ export function VesselQuestion(props: { readonly model: WeighIn }) {
           ['drum', shapeNames.drum],
           ['barrel', shapeNames.barrel],
         ]}
-        taken={vessel().shape}
+        taken={reading().shape}
         onTake={(shape) =>
           act.change(acts.answered(sheet.shapeQuestion), (now) => ({ ...now, vessel: { ...now.vessel, shape } }))
         }

@@ -4,9 +4,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { fit } from '#tasks/fit.ts';
-import { bedStrips, vesselsDrawn } from '#tasks/plot/facts.ts';
 import { fillAnswer } from '#tasks/plot/fill.ts';
-import { lineView } from '#tasks/plot/line.ts';
 import { pegView } from '#tasks/plot/peg.ts';
 import { asPlanned, filled, PLANTS_KG, pail, WATER_L, weighIn } from './pail.ts';
 
@@ -59,29 +57,6 @@ describe('one pail on two sheets', () => {
   });
   it('is drawn by the filling sheet and the peg in one order from the floor up', () => {
     expect(onPeg).toEqual(onFilling);
-  });
-});
-
-describe('F4, two rules for the shape of a thing', () => {
-  for (const [name, volumeL] of [
-    ['old barrel', 12],
-    ['Regentonne', 60],
-  ] as const) {
-    const { grower, batch } = filled({ name, volumeL });
-    const onPeg = pegView({ plot: grower.plot, batch, now: grower.now }).vessel.kind;
-    const [onFacts] = vesselsDrawn(grower.plot);
-    // One goes by English words in the name, the other by litres.
-    it.fails(`F4: "${name}" of ${volumeL} L has one shape on the facts sheet and on its peg`, () => {
-      expect(onFacts?.shape).toBe(onPeg);
-    });
-  }
-  const { grower } = pail();
-  grower.did('bed.described', { name: 'Pots', pots: { count: 6, volumeL: 10 }, eaten: 'cooked' });
-  const [row] = bedStrips(grower.plot);
-  const [strip] = lineView({ plot: grower.plot, now: grower.now }).beds.strips;
-  // Rim to rim in one row on one sheet, apart and in several rows on the other.
-  it.fails('F4: pots take the same ground on the facts sheet and on the overview', () => {
-    expect([row?.lengthM, row?.widthM]).toEqual([strip?.lengthM, strip?.widthM]);
   });
 });
 
