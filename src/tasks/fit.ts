@@ -14,6 +14,7 @@ import { lidRules } from '#engine/rules/vessel.ts';
 import type { Assumed } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { assumedUsual, usual } from '#engine/scraps/usual.ts';
 import { workFill, workInputs, workSugar } from '#engine/working/fit.ts';
 import type { Working } from '#engine/working/working.ts';
 import { type About, fitCautions } from '#words/en/fit.ts';
@@ -21,7 +22,7 @@ import { scrapsCautions } from '#words/en/scraps.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
 import { listOf, number, object, oneOf, text, volumeL } from './fields.ts';
-import { portion, sugarIn, waterIn } from './portion.ts';
+import { portion, sugarIn, type WaterIn, waterIn } from './portion.ts';
 import { type Problem, read } from './problem.ts';
 
 export const fitSchema = object(
@@ -29,7 +30,7 @@ export const fitSchema = object(
     vessel: object(
       {
         volumeL,
-        gasRoom: z._default(number(0, 0.9, 'share of the vessel'), 0.25),
+        gasRoom: z.optional(number(0, 0.9, 'share of the vessel')),
         emptyMassKg: z.optional(number(0, 200, 'kg')),
         lid: z.optional(oneOf(['loose', 'vent', 'tight'])),
       },
@@ -77,9 +78,6 @@ export interface FitResult {
   readonly about: About;
 }
 
-/** Counted where nobody told it: a hard water, so that sugar is rather over- than under-asked. Our caution, no source. */
-const UNTOLD_ALKALINITY: Range = { low: 0.5, likely: 4, high: 6 };
-
 export type FitInput = z.infer<typeof fitSchema>;
 type Answer =
   | { readonly ok: true; readonly value: FitResult }
@@ -90,9 +88,13 @@ export function recipeOf(input: FitInput): Recipe {
   const product = sugarProduct(input.sugar?.product ?? 'white-sugar');
   if (product === undefined) throw new Error(`no such sugar product: ${input.sugar?.product}`);
   return {
-    vessel: input.vessel,
+    vessel: { ...input.vessel, gasRoom: input.vessel.gasRoom ?? usual('vessel.gasRoomFraction').likely },
     plants: input.plants.map(resolvePart),
-    water: { ...input.water, alkalinityMeqPerL: input.water.alkalinityMeqPerL ?? UNTOLD_ALKALINITY.likely },
+    water: {
+      ...input.water,
+      alkalinityMeqPerL: input.water.alkalinityMeqPerL ?? usual('water.alkalinityMeqPerL').likely,
+      ph: input.water.ph ?? usual('water.ph').likely,
+    },
     sugar: { product, massKg: input.sugar?.massKg ?? 0 },
     targetPh: input.targetPh,
   };
@@ -104,9 +106,23 @@ export function assumedOfPlants(recipe: Recipe): readonly Assumed[] {
 }
 
 /** What was counted of a water that was not told whole. */
-export function assumedOfWater(input: FitInput): readonly Assumed[] {
-  if (input.water.alkalinityMeqPerL !== undefined) return [];
-  return [{ field: 'alkalinityMeqPerL', material: 'water', value: UNTOLD_ALKALINITY, source: 'our-caution' }];
+export function assumedOfWater({ alkalinityMeqPerL, ph }: Omit<WaterIn, 'volumeL'>): readonly Assumed[] {
+  return [
+    ...assumedOfAlkalinity(alkalinityMeqPerL),
+    ...(ph === undefined ? [assumedUsual('water.ph', { field: 'ph', material: 'water' })] : []),
+  ];
+}
+
+/** The same of the acid that it takes up. */
+export function assumedOfAlkalinity(alkalinityMeqPerL: number | undefined): readonly Assumed[] {
+  if (alkalinityMeqPerL !== undefined) return [];
+  return [assumedUsual('water.alkalinityMeqPerL', { field: 'alkalinityMeqPerL', material: 'water' })];
+}
+
+/** What was counted of a vessel that was not told whole. */
+export function assumedOfVessel(vessel: { readonly gasRoom?: number | undefined }): readonly Assumed[] {
+  if (vessel.gasRoom !== undefined) return [];
+  return [assumedUsual('vessel.gasRoomFraction', { field: 'gasRoom', material: 'vessel' })];
 }
 
 /** Does it fit, will it sour: any input in, the contract's answer or all its problems out. */
@@ -139,7 +155,11 @@ export function fit(input: unknown): Answer {
     value: {
       ...answer,
       sugar,
-      assumed: [...assumedOfWater(checked.value), ...assumedOfPlants(recipe)],
+      assumed: [
+        ...assumedOfWater(checked.value.water),
+        ...assumedOfVessel(checked.value.vessel),
+        ...assumedOfPlants(recipe),
+      ],
       cautions: [...spoken(findings, scrapsCautions, vesselCautions, fitCautions), ...unreadCaution(checked.unread)],
       about: {
         vesselL: recipe.vessel.volumeL,

@@ -14,6 +14,7 @@ import {
 import { asRange, inverse, point, product, type Range, scale, sum } from '#engine/quantity/range.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { usual, usualBand } from '#engine/scraps/usual.ts';
 import { material } from '#engine/tables/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { ActIn, BatchIn, LedgerInput } from './ledger-input.ts';
@@ -22,10 +23,6 @@ import type { PortionIn } from './portion.ts';
 type Pour = Extract<ActIn, { readonly kind: 'pour' }>;
 type Dressing = Exclude<ActIn, { readonly kind: 'pour' | 'product' }>;
 
-/** Dry matter of stuff that came without one: from wet leaves to hay. @practice our caution, no source */
-const UNTOLD_DRY_MATTER: Range = { low: 0.1, likely: 0.3, high: 0.6 };
-/** Mass of a litre of stuff whose bulk no table has, kg. @practice our caution, no source */
-const UNTOLD_KG_PER_L = 0.4;
 /** What a dressing is where it names nothing. */
 const USUAL: Readonly<Partial<Record<Dressing['kind'], string>>> = {
   compost: 'finished-compost',
@@ -143,7 +140,7 @@ export type DressingGiven = Omit<Dressing, 'bed' | 'on'>;
 export function dressingSupply(act: DressingGiven, day: number, batch: StrainedBatch | undefined): Supply {
   const id = act.material ?? (act.nPercentDm === undefined && batch === undefined ? USUAL[act.kind] : undefined);
   const row = id === undefined ? undefined : material(id);
-  const bulkKgPerL = (row?.figures.bulkKgPerM3?.likely ?? 1000 * UNTOLD_KG_PER_L) / 1000;
+  const bulkKgPerL = (row?.figures.bulkKgPerM3 ?? usual('dressing.bulkKgPerM3')).likely / 1000;
   const massKg = act.massKg ?? (act.volumeL ?? 0) * bulkKgPerL;
   const solids = batch === undefined ? undefined : solidsPortion(batch, massKg);
   const { dryMatter, nPercentDm, pPercentDm, kPercentDm, caPercentDm, mgPercentDm, cn } = act;
@@ -152,7 +149,7 @@ export function dressingSupply(act: DressingGiven, day: number, batch: StrainedB
       ([, value]) => value !== undefined,
     ),
   );
-  const base = solids ?? (row === undefined ? { dryMatter: UNTOLD_DRY_MATTER } : { material: row.id });
+  const base = solids ?? (row === undefined ? { dryMatter: usualBand('dressing.dryMatter') } : { material: row.id });
   const part = resolvePart({ ...base, ...told, ...(act.name === undefined ? {} : { name: act.name }), massKg });
   const named = part.name === 'material without a name' ? { ...part, name: act.kind } : part;
   return matterSupply({ kind: act.kind, day, part: named, dugIn: act.dugIn ?? act.kind !== 'mulch' });

@@ -54,7 +54,7 @@ const LOT = 'an id of the materials list (see help materials), or dryMatter from
 
 /** A water: how much, how much acid it can take up, and its own pH. */
 export const waterIn = z.strictObject(
-  { volumeL, alkalinityMeqPerL: z.optional(alkalinityMeqPerL), ph: z._default(ph, 7.6) },
+  { volumeL, alkalinityMeqPerL: z.optional(alkalinityMeqPerL), ph: z.optional(ph) },
   { error: () => says('is not a water', 'an object with volumeL, and alkalinityMeqPerL where it is known') },
 );
 

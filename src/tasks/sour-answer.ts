@@ -17,7 +17,7 @@ import { meanBetweenC, warmthByDay } from '#engine/souring/warmth-by-day.ts';
 import { sayRescue } from '#words/en/rescue.ts';
 import { askAbout, restsOnOddEntries } from '#words/en/sour-questions.ts';
 import { changeSentences, reasonSentences } from '#words/en/souring.ts';
-import { assumedOfPlants, assumedOfWater } from './fit.ts';
+import { assumedOfPlants, assumedOfVessel, assumedOfWater } from './fit.ts';
 import { cautionsOfSour } from './sour-cautions.ts';
 import { type OpenedSour, todayOf } from './sour-open.ts';
 import { type DayOfSour, dayRange, type SourResult } from './sour-result.ts';
@@ -115,7 +115,8 @@ export function answerSour(
       ...(opened.lidAssumed
         ? [{ field: 'lid', material: 'lid', value: lidMeaning(opened.lid).opennessFraction, source: 'our-caution' }]
         : []),
-      ...assumedOfWater(input),
+      ...assumedOfWater(input.water),
+      ...assumedOfVessel(input.vessel),
       ...assumedOfPlants(recipe),
     ],
     cautions: cautionsOfSour({

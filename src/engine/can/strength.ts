@@ -3,6 +3,7 @@
 
 import { asRange, difference, floorAt, point, product, type Range, range, scale, sum } from '../quantity/range.ts';
 import { balancePh, type ChargeBalance, chargeSurplus, MOLAR_MASS_G } from '../scraps/acid.ts';
+import { usual } from '../scraps/usual.ts';
 
 /**
  * A good batch's liquor when nothing but its pH may be known: acids, plant buffer, and the pH of the plants
@@ -18,7 +19,7 @@ export const METER_PH = 0.1;
 /** How far acids and buffer of one batch stand from another's, as a factor down and up. @memory */
 export const LIQUOR_SPREAD: Range = { low: 0.6, likely: 1, high: 1.6 };
 /** pH of tap water unless told otherwise. @practice */
-export const TAP_PH = 7.6;
+export const TAP_PH = usual('water.ph').likely;
 /** Relative error of a conductivity pen. @practice */
 const PEN: Range = { low: 0.95, likely: 1, high: 1.05 };
 /**

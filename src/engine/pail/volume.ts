@@ -2,6 +2,7 @@
 
 import { type Range, scale, shift, sumTogether } from '../quantity/range.ts';
 import type { Part } from '../scraps/part.ts';
+import { usual } from '../scraps/usual.ts';
 import { pailFigure } from './figures.ts';
 import { plantsKg, type Recipe, type SugarIn } from './recipe.ts';
 
@@ -63,6 +64,14 @@ export function withStarter(all: readonly Layer[], starterL: number): readonly L
   });
 }
 
+/** Litres of a vessel up to its fill line; where nobody told its gas room, the usual one is left. @arithmetic vessel × (1 − gas room) */
+export function upToFillLineL(vessel: {
+  readonly volumeL: number;
+  readonly gasRoomFraction: number | undefined;
+}): number {
+  return vessel.volumeL * (1 - (vessel.gasRoomFraction ?? usual('vessel.gasRoomFraction').likely));
+}
+
 /**
  * Volume once the mat has settled, against what stands below the fill line.
  *
@@ -75,7 +84,7 @@ export function fill(recipe: Recipe): Fill {
   const { vessel, plants, water, sugar } = recipe;
   const plant = sumTogether(plants.map((part) => scale(part.displacementLPerKg, part.massKg)));
   const volumeL = shift(plant, water.volumeL + sugar.massKg * sugar.product.displacementLPerKg);
-  const usableL = vessel.volumeL * (1 - vessel.gasRoom);
+  const usableL = upToFillLineL({ volumeL: vessel.volumeL, gasRoomFraction: vessel.gasRoom });
   const fits = volumeL.likely <= usableL;
   return {
     volumeL,

@@ -2,20 +2,15 @@
 // water. What nobody told is told here once for all who ask.
 
 import type { Mix, SugarIn } from '#engine/pail/recipe.ts';
-import type { Portion } from '#engine/scraps/part.ts';
+import type { Assumed, Portion } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarOrWhite, sugarProduct } from '#engine/scraps/sugar.ts';
+import { assumedUsual, usual, usualBand } from '#engine/scraps/usual.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 
-/** Acid a water takes up where none is told: a hard water, so that sugar is rather over- than under-asked. @practice our caution, no source */
-export const UNTOLD_ALKALINITY_MEQ_PER_L = 4;
-/** Acidity of a water where none is told. @practice */
-const UNTOLD_WATER_PH = 7.6;
-/** Dry matter of a part that no table knows: from cucumber to stalks. @practice our caution, no source */
-const UNTOLD_DRY_MATTER = { low: 0.05, likely: 0.12, high: 0.35 };
 /** A question needs some water; a batch without any is asked with a drop. @arithmetic */
 export const DROP_L = 1e-6;
 
@@ -31,7 +26,7 @@ export function portionOf(part: BatchPart): Portion {
   return {
     ...(analysis ?? {}),
     ...(row === undefined ? {} : { material: row.id }),
-    ...(isKnown(part) ? {} : { dryMatter: UNTOLD_DRY_MATTER }),
+    ...(isKnown(part) ? {} : { dryMatter: usualBand('part.dryMatter') }),
     ...(name === undefined ? (row === undefined && id !== undefined ? { name: id } : {}) : { name }),
     ...(treated === undefined ? {} : { treated }),
     massKg,
@@ -44,9 +39,30 @@ export function mixOf(plot: Plot, batch: Batch): Omit<Mix, 'targetPh'> {
   const { product, massKg } = sugarOf(batch);
   return {
     plants: parts.map((part) => resolvePart(portionOf(part))),
-    water: { volumeL: waterL + starterL, alkalinityMeqPerL: alkalinityOf(plot, batch), ph: UNTOLD_WATER_PH },
+    water: {
+      volumeL: waterL + starterL,
+      alkalinityMeqPerL: alkalinityOf(plot, batch) ?? usual('water.alkalinityMeqPerL').likely,
+      ph: usual('water.ph').likely,
+    },
     sugar: { product: sugarOrWhite(product), massKg },
   };
+}
+
+/** What was taken of a batch that nobody told: of its water, and of parts that no table knows. */
+export function assumedIn(plot: Plot, batch: Batch): readonly Assumed[] {
+  const isTold = alkalinityOf(plot, batch) !== undefined;
+  return [
+    ...(isTold ? [] : [assumedUsual('water.alkalinityMeqPerL', { field: 'alkalinityMeqPerL', material: 'water' })]),
+    assumedUsual('water.ph', { field: 'ph', material: 'water' }),
+    ...assumedParts(batch),
+  ];
+}
+
+/** Parts whose dry matter was taken as something. */
+export function assumedParts({ contents }: Batch): readonly Assumed[] {
+  return contents.parts
+    .filter((part) => !isKnown(part))
+    .map((part) => assumedUsual('part.dryMatter', { field: 'dryMatter', material: resolvePart(portionOf(part)).name }));
 }
 
 /** Each sugar of it; one that the table does not have takes the room of white sugar. */
@@ -67,11 +83,11 @@ export function sugarOf({ contents }: Batch): { readonly product: string; readon
   };
 }
 
-/** Alkalinity of its water; of several reports the hardest counts. @practice our caution, no source */
-export function alkalinityOf(plot: Plot, { contents }: Batch): number {
+/** Alkalinity of its water as reported; of several reports the hardest counts. @practice our caution, no source */
+export function alkalinityOf(plot: Plot, { contents }: Batch): number | undefined {
   const told = contents.waters.flatMap((id) => {
     const report = plot.waters.find((one) => one.id === id)?.body.alkalinity;
     return report === undefined ? [] : [report.alkalinityMeqPerL];
   });
-  return told.length > 0 ? Math.max(...told) : UNTOLD_ALKALINITY_MEQ_PER_L;
+  return told.length > 0 ? Math.max(...told) : undefined;
 }

@@ -2,6 +2,7 @@
 // order with their measures, the vessels with their fill line. Each form gives the body of one entry, which tells only
 // what changed; what a fact forbids is judged by the rules.
 
+import { upToFillLineL } from '#engine/pail/volume.ts';
 import type { Countries } from '#engine/quantity/ask.ts';
 import { NUMBER_STYLES } from '#engine/quantity/number.ts';
 import { bottleProfileRules } from '#engine/rules/profile.ts';
@@ -16,7 +17,6 @@ import { sayDate } from '#words/en/app.ts';
 import { form as words } from '#words/en/plot.ts';
 import { passableNames, passWords, stricter, stricterOf } from '#words/en/profile.ts';
 import { sayTyped } from '#words/quantity.ts';
-import { USUAL_GAS_ROOM } from './fill.ts';
 import { type Asked, type FieldTrouble, type FormRead, readForm, type Typed } from './form.ts';
 import { passedOverOn } from './passed-over.ts';
 import { profileOf } from './profile.ts';
@@ -219,7 +219,7 @@ export function bedsWithoutArea(plot: Plot): readonly BedFacts[] {
 /** Vessels that are still there and have a volume, as they are drawn. */
 export function vesselsDrawn(plot: Plot) {
   return [...plot.vessels.values()].flatMap((vessel) => {
-    const { id, name = '', volume, gasRoomFraction = USUAL_GAS_ROOM, gone } = vessel;
+    const { id, name = '', volume, gasRoomFraction, gone } = vessel;
     return volume === undefined || gone === true
       ? []
       : [
@@ -228,7 +228,7 @@ export function vesselsDrawn(plot: Plot) {
             name,
             typed: sayTyped(volume),
             volumeL: volume.volumeL,
-            usableL: volume.volumeL * (1 - gasRoomFraction),
+            usableL: upToFillLineL({ volumeL: volume.volumeL, gasRoomFraction }),
             shape: basinOf(vessel, 0).shape,
           },
         ];

@@ -4,6 +4,7 @@
 import type { ShapeKind } from '#engine/pail/shape.ts';
 import { withStarter } from '#engine/pail/volume.ts';
 import type { KeptMass, KeptVolume } from '#engine/quantity/kept.ts';
+import { usual } from '#engine/scraps/usual.ts';
 import { judgeBatch } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
 import type { State } from '#engine/souring/reason.ts';
@@ -14,10 +15,9 @@ import type { Body } from '#journal/kinds/index.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
-import { UNTOLD_ALKALINITY_MEQ_PER_L } from '#plot/batch/recipe.ts';
 import { basinOf } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
-import { explainFit, type FitResult, fit } from '../fit.ts';
+import { assumedOfAlkalinity, explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { pegName, pegNameOf } from './batch-name.ts';
 import { onDay } from './dates.ts';
@@ -25,8 +25,6 @@ import { type FillJudged, judgedFill, type Overrode } from './fill-cautions.ts';
 import { barredIn, keptOut, LEAST_KG, nameOf, type StockKept, stockKept } from './kept-out.ts';
 import { stateAt } from './shelf.ts';
 
-/** Left for froth and gas where nobody told it. @practice */
-export const USUAL_GAS_ROOM = 0.25;
 const LEAST_L = 0.05;
 
 /** A lot of the stock that may go in. */
@@ -42,7 +40,8 @@ export interface VesselOffer {
   readonly id: string;
   readonly name: string;
   readonly volumeL: number;
-  readonly gasRoomFraction: number;
+  /** Undefined where nobody told it. */
+  readonly gasRoomFraction: number | undefined;
   readonly shape: ShapeKind;
   readonly lid: Body<'peg.filled'>['lid'];
   readonly place: string | undefined;
@@ -107,7 +106,7 @@ function vesselsOf(plot: Plot): readonly VesselOffer[] {
         id: vessel.id,
         name,
         volumeL,
-        gasRoomFraction: vessel.gasRoomFraction ?? USUAL_GAS_ROOM,
+        gasRoomFraction: vessel.gasRoomFraction,
         shape: basinOf(vessel, 0).shape.kind,
         lid: vessel.lid,
         place: vessel.place,
@@ -159,7 +158,7 @@ export interface FillAsk {
   readonly vessel: {
     readonly id?: string | undefined;
     readonly volumeL: number;
-    readonly gasRoomFraction: number;
+    readonly gasRoomFraction?: number | undefined;
   };
   readonly lid?: Body<'peg.filled'>['lid'];
   readonly parts: readonly FillPart[];
@@ -186,8 +185,6 @@ export interface FillAnswer extends FillJudged {
   readonly fit: FitResult;
   /** Things not weighed yet that the answer counts as planned. */
   readonly asPlanned: number;
-  /** The acid the water takes up was not told: counted as hard. */
-  readonly alkalinityUntold: boolean;
   /** What may not go into any batch, each with its reason: while one is named here nothing is filled. */
   readonly barred: readonly string[];
 }
@@ -206,9 +203,13 @@ export function fillAnswer(plot: Plot, ask: FillAsk): Filled {
   return {
     ok: true,
     value: {
-      fit: { ...answer.value, layers: withStarter(answer.value.layers, starterOf(ask)) },
+      fit: {
+        ...answer.value,
+        layers: withStarter(answer.value.layers, starterOf(ask)),
+        // `fit` is asked with what water and starter take up together, so that it knows nothing of what was told.
+        assumed: [...assumedOfAlkalinity(ask.water.alkalinityMeqPerL), ...answer.value.assumed],
+      },
       asPlanned: asPlanned(ask),
-      alkalinityUntold: ask.water.alkalinityMeqPerL === undefined,
       ...judgedFill(plot, ask, answer.value),
       barred: barredIn(plot, ask.parts),
     },
@@ -224,7 +225,7 @@ function questionOf(plot: Plot, ask: FillAsk): unknown {
   const waterL = ask.water.actual?.volumeL ?? ask.water.plannedL ?? 0;
   const starterL = starterOf(ask);
   const volumeL = waterL + starterL;
-  const alkalinityMeqPerL = ask.water.alkalinityMeqPerL ?? UNTOLD_ALKALINITY_MEQ_PER_L;
+  const alkalinityMeqPerL = ask.water.alkalinityMeqPerL ?? usual('water.alkalinityMeqPerL').likely;
   const { lid } = ask;
   const sugarKg = ask.sugar && (ask.sugar.actual?.massKg ?? ask.sugar.plannedKg ?? 0);
   return {

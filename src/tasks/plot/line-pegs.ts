@@ -1,12 +1,10 @@
 // The pegs that stand, as the line shows them: number, word, next look, vessel. The word is peg.ts's.
 
+import { upToFillLineL } from '#engine/pail/volume.ts';
 import type { Plot } from '#journal/fold.ts';
 import { basinOf } from '#plot/place/basin.ts';
 import type { PegOnLine } from './line.ts';
 import { standingPegs } from './peg.ts';
-
-/** Left for froth and gas where nobody told it. @practice */
-const USUAL_GAS_ROOM_FRACTION = 0.25;
 
 /** Every batch with something in its vessel, by peg number. */
 export function pegsOnLine(plot: Plot, now: string): readonly PegOnLine[] {
@@ -28,7 +26,7 @@ export function pegsOnLine(plot: Plot, now: string): readonly PegOnLine[] {
         vesselName: vessel.name,
         basin,
         presentL: batch.presentL,
-        usableL: vessel.usableL ?? basin.volumeL * (1 - USUAL_GAS_ROOM_FRACTION),
+        usableL: vessel.usableL ?? upToFillLineL({ volumeL: basin.volumeL, gasRoomFraction: undefined }),
       };
     });
 }

@@ -5,6 +5,7 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { Brake } from '#engine/souring/brake.ts';
 import type { LidKind } from '#engine/souring/gas/lid.ts';
 import { CO2_LIMITS_PPM, leastRoomM3 } from '#engine/souring/gas/room.ts';
+import { assumedParts } from '#plot/batch/recipe.ts';
 import type { DayRange, SourResult } from '../sour.ts';
 import { dateOfDay, type PegView } from './peg.ts';
 
@@ -80,7 +81,7 @@ export function pegForecast(view: PegView, result: SourResult): PegForecast {
     questions: result.questions.map(({ text }) => text),
     readings: result.readings,
     beliefs: result.beliefs,
-    assumed: result.assumed,
+    assumed: [...result.assumed, ...assumedParts(view.batch)],
     beside: result.beside,
   };
 }

@@ -2,6 +2,7 @@
 // and lid, how warm it was told to stand, its looks. Where too little is known for a forecast, which fact is missing.
 
 import type * as z from 'zod/mini';
+import { upToFillLineL } from '#engine/pail/volume.ts';
 import { litresOf } from '#journal/parts/contents.ts';
 import { alkalinityOf, DROP_L, portionOf, sugarOf } from '#plot/batch/recipe.ts';
 import type { sourSchema } from '../sour-input.ts';
@@ -15,8 +16,6 @@ export type SourAsk = z.input<typeof sourSchema>;
 const LEAST_DAYS = 21;
 const AHEAD_DAYS = 7;
 const MOST_DAYS = 120;
-/** Share of a vessel of unknown size that what stands in it is taken to fill. @practice the gas room of a quarter */
-const USUAL_FILL_FRACTION = 0.75;
 /** Today moves in steps of six hours, as the runs do: no new question every minute. */
 const TODAY_STEPS = 4;
 const GRAM_KG = 0.001;
@@ -46,16 +45,20 @@ export function pegSour({ plot, batch, view }: Pick<PegAsk, 'plot' | 'batch'> & 
   if (warmth === undefined) return { ok: false, why: 'no-warmth' };
   const facts = batch.vessel === undefined ? undefined : plot.vessels.get(batch.vessel);
   const { volumeL, lid } = view.vessel;
+  const alkalinityMeqPerL = alkalinityOf(plot, batch);
   const ahead = view.endedOn === undefined ? AHEAD_DAYS : 1;
   return {
     ok: true,
     ask: {
       vessel: {
-        volumeL: volumeL ?? wholeL / USUAL_FILL_FRACTION,
+        volumeL: volumeL ?? wholeL / upToFillLineL({ volumeL: 1, gasRoomFraction: undefined }),
         ...(facts?.gasRoomFraction !== undefined && { gasRoom: facts.gasRoomFraction }),
       },
       plants: parts.map(portionOf),
-      water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: alkalinityOf(plot, batch) },
+      water: {
+        volumeL: Math.max(contents.waterL, DROP_L),
+        ...(alkalinityMeqPerL !== undefined && { alkalinityMeqPerL }),
+      },
       sugar: sugarOf(batch),
       starterL: contents.starterL,
       temperatureC: warmth.days.map((day) => [...day]),

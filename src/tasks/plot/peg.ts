@@ -3,7 +3,7 @@
 // hands it the record and puts dates to its days. Sentences are words/en/look.ts and peg.ts.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
-import type { Layer } from '#engine/pail/volume.ts';
+import { type Layer, upToFillLineL } from '#engine/pail/volume.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
@@ -25,8 +25,6 @@ import { meanTemperatureC, type Stood, stoodFor, type Told } from './peg-tempera
 
 /** From here on it is too warm for what sours it. @our-caution */
 export const TOO_WARM_C = 35;
-/** Gas room where the vessel's was not told. @practice */
-const USUAL_GAS_ROOM_FRACTION = 0.25;
 const MINUTES_A_DAY = 1440;
 
 /** An alarm line of this batch: above `ph` after that day it is late. */
@@ -228,7 +226,7 @@ function vesselOf(plot: Plot, batch: Batch): PegVessel {
     id: batch.vessel,
     name: facts?.name ?? batch.vesselName,
     volumeL,
-    usableL: volumeL === undefined ? undefined : volumeL * (1 - (facts?.gasRoomFraction ?? USUAL_GAS_ROOM_FRACTION)),
+    usableL: volumeL === undefined ? undefined : upToFillLineL({ volumeL, gasRoomFraction: facts?.gasRoomFraction }),
     kind: basinOf(facts, batch.presentL).shape.kind,
     lid: batch.lid ?? facts?.lid,
     place: batch.place ?? facts?.place,

@@ -5,6 +5,7 @@ import { type Keeping, useFirst } from '#engine/bottle/keep.ts';
 import { pailFigure } from '#engine/pail/figures.ts';
 import { point, type Range, sum } from '#engine/quantity/range.ts';
 import type { Ratio } from '#engine/quantity/ratio.ts';
+import { usual } from '#engine/scraps/usual.ts';
 import type { State } from '#engine/souring/reason.ts';
 import { citation } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
@@ -25,8 +26,6 @@ export interface ShelfAsk {
   readonly now: string;
 }
 
-/** Warmth taken for a bottle of which none was told: a hot shed, so that the date is rather too early. @practice our caution, no source */
-export const UNTOLD_C = 30;
 /** Days without a vent after which a bottle wants a hand; a bottle that vents by itself is looked at too. @practice our caution, no source */
 export const VENT_EVERY_DAYS = 7;
 /** Days before the date within which a bottle is used before all others. @practice our caution, no source */
@@ -169,7 +168,7 @@ export function useFirstDates(bottle: Bottle, plot: Plot, now: string): UseFirst
   const state = then?.state ?? 'unknown';
   const ph = batch && phAt(batch, from);
   const told = bottle.act.body.temperatureC ?? then?.temperature?.meanC;
-  const temperatureC = told ?? UNTOLD_C;
+  const temperatureC = told ?? usual('bottle.temperatureC').likely;
   const found = useFirst({
     finalPh: ph ?? Number.NaN,
     temperatureC,

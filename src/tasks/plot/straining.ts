@@ -5,6 +5,8 @@ import { NOT_HELD_DAYS, RAW_SOIL_DAYS } from '#engine/can/limits.ts';
 import { careRules } from '#engine/rules/care.ts';
 import { handsRules } from '#engine/rules/profile.ts';
 import { judge } from '#engine/rules/rule.ts';
+import type { Assumed } from '#engine/scraps/part.ts';
+import { assumedUsual, usual } from '#engine/scraps/usual.ts';
 import type { Judgement } from '#engine/souring/judge.ts';
 import type { ReadBy } from '#engine/souring/look.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -13,7 +15,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
-import { alkalinityOf, DROP_L, isKnown, portionOf, sugarOf } from '#plot/batch/recipe.ts';
+import { assumedIn, DROP_L, isKnown, portionOf, sugarOf } from '#plot/batch/recipe.ts';
 import { sugarLeftGPerL } from '#plot/batch/sugar-left.ts';
 import { careCautions } from '#words/en/care.ts';
 import { profileCautions } from '#words/en/profile.ts';
@@ -33,7 +35,6 @@ import {
 } from './figures-shown.ts';
 import { type PegView, pegView } from './peg.ts';
 import { profileOf } from './profile.ts';
-import { UNTOLD_C } from './shelf.ts';
 
 /** Below this what is left in the pail is what clings to it. @practice */
 const LEAST_TO_BOTTLE_L = 0.05;
@@ -106,6 +107,8 @@ export interface StrainingAnswer {
   /** What the batch and the bottles make the rules say. */
   readonly cautions: readonly Caution[];
   readonly stops: readonly Caution[];
+  /** What nobody told and was taken as something, of the batch and of its bottles. */
+  readonly assumed: readonly Assumed[];
   /** Parts that no table knows, whose dry matter was taken as something. */
   readonly unknownParts: readonly string[];
 }
@@ -151,7 +154,7 @@ export function straining(ask: StrainingAsk): Strained {
       ...sumOf(ask, balance),
       missingKg: balance.inKg - balance.outKg,
       ph,
-      temperatureC: peg.temperature?.meanC ?? UNTOLD_C,
+      temperatureC: peg.temperature?.meanC ?? usual('bottle.temperatureC').likely,
       temperatureTold: peg.temperature !== undefined,
       judgement,
       use: useOf(peg, result),
@@ -168,6 +171,13 @@ export function straining(ask: StrainingAsk): Strained {
         ...(ask.bottle === undefined ? [] : spoken(bottleCare(ask.plot), profileCautions)),
       ],
       stops: result.cautions.filter(({ level }) => level === 'stop'),
+      assumed: [
+        ...assumedIn(ask.plot, batch),
+        ...(peg.temperature === undefined
+          ? [assumedUsual('bottle.temperatureC', { field: 'temperatureC', material: 'batch' })]
+          : []),
+        ...result.assumed,
+      ],
       unknownParts: batch.contents.parts
         .filter((part) => !isKnown(part))
         .map((part) => part.name ?? part.material ?? ''),
@@ -204,15 +214,15 @@ interface Worked {
 
 /** The question of the word `strain`, from what is known of the batch. */
 function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked) {
-  const { batch, plot, bottle } = ask;
+  const { batch, bottle } = ask;
   const { contents } = batch;
   return {
     plants: contents.parts.map(portionOf),
-    water: { volumeL: Math.max(contents.waterL, DROP_L), alkalinityMeqPerL: alkalinityOf(plot, batch) },
+    water: { volumeL: Math.max(contents.waterL, DROP_L) },
     sugar: sugarOf(batch),
     starterL: contents.starterL,
     days: dayOf(ask),
-    temperatureC: peg.temperature?.meanC ?? UNTOLD_C,
+    temperatureC: peg.temperature?.meanC ?? usual('bottle.temperatureC').likely,
     finalPh,
     drainedL: drainedOf(ask),
     solidsKg: batch.strainings.reduce((total, one) => total + one.solidsKg, 0) + (ask.solidsKg ?? 0),

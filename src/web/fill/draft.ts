@@ -8,6 +8,7 @@ import type { Body } from '#journal/kinds/index.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 import type { FillOffers } from '#tasks/plot/fill.ts';
 import { NO_TEXT } from '../parts/typed.ts';
+import { USUAL_GAS_ROOM } from '../parts/usual-gas-room.ts';
 import type { Field } from '../weigh-in/draft.ts';
 
 /** What the weigh-in hands over, under the draft key 'weigh-in-plan'. */
@@ -84,7 +85,7 @@ export const EMPTY_FILL: FillDraft = {
   newName: NO_TEXT,
   newVolume: NO_TEXT,
   newShape: undefined,
-  gasRoom: { text: '25 %', settled: '25 %' },
+  gasRoom: { text: USUAL_GAS_ROOM, settled: USUAL_GAS_ROOM },
   lid: undefined,
   place: NO_TEXT,
   warmth: NO_TEXT,

@@ -46,8 +46,9 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
   const pegRead = peg >= 1 && peg <= MOST_PEG ? peg : undefined;
   const offer = offers.vessels.find(({ id }) => id === draft.vessel);
   const vesselL = draft.vessel === 'new' ? volume.value : offer?.volumeL;
-  const gasRoomFraction =
-    draft.vessel === 'new' ? (gasRoom.value === undefined ? undefined : gasRoom.value / 100) : offer?.gasRoomFraction;
+  const typedGasRoom = gasRoom.value === undefined ? undefined : gasRoom.value / 100;
+  const gasRoomFraction = draft.vessel === 'new' ? typedGasRoom : offer?.gasRoomFraction;
+  const isVesselRead = vesselL !== undefined && (draft.vessel !== 'new' || typedGasRoom !== undefined);
   const report = offers.waters.find(({ id }) => id === draft.waterFrom);
   const parts: FillPart[] = draft.rows.map((row) => {
     const read = rows.get(row.key)?.read;
@@ -66,7 +67,7 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
   const waterL = water.value ?? draft.waterPlannedL;
   const all = [...rows.values(), volume, gasRoom, warmth, water, sugar, starter];
   const needs: FillNeed[] = [];
-  if (vesselL === undefined || gasRoomFraction === undefined || offer?.peg !== undefined) needs.push('vessel');
+  if (!isVesselRead || offer?.peg !== undefined) needs.push('vessel');
   if (draft.lid === undefined) needs.push('lid');
   if (draft.rows.length === 0) needs.push('scraps');
   else if (parts.some(({ actual }) => actual === undefined)) needs.push('weights');
@@ -76,7 +77,7 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
   if (pegRead === undefined || offers.pegsInUse.includes(pegRead)) needs.push('peg');
   if (all.some(({ trouble }) => trouble !== undefined)) needs.push('unread');
   const ask: FillAsk | undefined =
-    vesselL === undefined || gasRoomFraction === undefined || !anything || waterL === undefined
+    !isVesselRead || !anything || waterL === undefined
       ? undefined
       : {
           vessel: { id: draft.vessel === 'new' ? undefined : draft.vessel, volumeL: vesselL, gasRoomFraction },

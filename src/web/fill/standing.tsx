@@ -7,6 +7,7 @@ import { countedAsPlanned, fillSheet } from '#words/en/fill.ts';
 import { fillSentence, liftSentence, massSentence, verdict, waitingAlternative } from '#words/en/weigh-in.ts';
 import { VesselDrawing, WaitingVessel } from '../drawings/vessel-drawing.tsx';
 import { pictureOf } from '../drawings/vessel-picture.ts';
+import { AssumedList } from '../parts/assumed-list.tsx';
 import { measured } from '../parts/measured.ts';
 import { WhyBlock } from '../parts/why.tsx';
 
@@ -58,6 +59,7 @@ export function Standing(props: {
             <Show when={given().asPlanned > 0}>
               <p class="note">{countedAsPlanned(given().asPlanned)}</p>
             </Show>
+            <AssumedList assumed={given().fit.assumed} />
           </>
         )}
       </Show>

@@ -5,6 +5,7 @@ import type { StrainingAnswer } from '#tasks/plot/straining.ts';
 import { conductivityLine, elementLine, partsTaken, strainSheet, useWords, warmthTaken } from '#words/en/straining.ts';
 import { underCeilingX } from '../drawings/bar-geometry.ts';
 import { fillOf } from '../drawings/hatches.tsx';
+import { AssumedList } from '../parts/assumed-list.tsx';
 import { WhyBlock } from '../parts/why.tsx';
 
 export function LiquidUse(props: { readonly answer: StrainingAnswer; readonly today: string }) {
@@ -20,6 +21,7 @@ export function LiquidUse(props: { readonly answer: StrainingAnswer; readonly to
       <Show when={props.answer.unknownParts.length > 0}>
         <p class="note">{partsTaken(props.answer.unknownParts)}</p>
       </Show>
+      <AssumedList assumed={props.answer.assumed} />
     </section>
   );
 }

@@ -6,6 +6,7 @@ import type { NumberStyle } from '#engine/quantity/number.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import type { Treated } from '#engine/scraps/part.ts';
 import type { AlkalinityUnit } from '#engine/scraps/water.ts';
+import { USUAL_GAS_ROOM } from '../parts/usual-gas-room.ts';
 
 /** A field: the text as it stands, and the text as it was last read. Half-typed text is not read yet. */
 export interface Field {
@@ -52,7 +53,7 @@ export function field(text: string): Field {
 
 /** Nothing told yet; the gas room is our usual quarter, said on the sheet. */
 export const EMPTY: Draft = {
-  vessel: { volume: field(''), shape: undefined, gasRoom: field('25 %'), lid: undefined },
+  vessel: { volume: field(''), shape: undefined, gasRoom: field(USUAL_GAS_ROOM), lid: undefined },
   lots: [],
   water: { volume: field(''), alkalinity: field(''), alkalinityUnit: 'mg/L CaCO3' },
   sugar: { product: undefined, weight: field('') },

@@ -4,10 +4,11 @@
 import { useNavigate } from '@solidjs/router';
 import { createSignal, For, Show } from 'solid-js';
 import { twoCases } from '#words/en/two-cases-labels.ts';
-import { assumedLine, nutrientLine, scaleText, verdict } from '#words/en/weigh-in.ts';
+import { nutrientLine, scaleText, verdict } from '#words/en/weigh-in.ts';
 import { acts, sheet } from '#words/en/weigh-in-labels.ts';
 import { WayAround, WayBack } from '../app/sheet.tsx';
 import '../styles/weigh-in.css';
+import { AssumedList } from '../parts/assumed-list.tsx';
 import { mediaIs } from '../parts/measured.ts';
 import { PaperSwitch } from '../parts/paper-switch.tsx';
 import { UndoButton } from '../parts/undo-button.tsx';
@@ -98,14 +99,7 @@ export function WeighIn() {
                     }}
                   </For>
                 </details>
-                <Show when={given().assumed.length > 0}>
-                  <details class="fold">
-                    <summary>{sheet.assumedHeading}</summary>
-                    <ul class="plain">
-                      <For each={given().assumed}>{(one) => <li>{assumedLine(one)}</li>}</For>
-                    </ul>
-                  </details>
-                </Show>
+                <AssumedList assumed={given().assumed} />
               </>
             )}
           </Show>

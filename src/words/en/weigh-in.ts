@@ -188,6 +188,13 @@ export function whyOf(label: string): string {
   return `why? ${label}`;
 }
 
+/** Where a figure without a publication comes from. */
+const ORIGINS: Readonly<Record<string, string>> = {
+  'our-caution': 'our own advice',
+  practice: 'common practice',
+  memory: 'from memory',
+};
+
 /** Assumptions of the answer, one line each. */
 export function assumedLine(one: {
   readonly field: string;
@@ -200,8 +207,12 @@ export function assumedLine(one: {
     bufferEqPerKgDmPerPh: 'buffer, eq per kg dry and pH',
     ph: 'own pH',
     alkalinityMeqPerL: 'alkalinity, meq per litre',
+    gasRoom: 'gas room, as a fraction of the volume',
+    dryMatter: 'dry matter, as a fraction of the mass',
+    temperatureC: 'temperature, °C',
+    'bottle.temperatureC': 'temperature, °C',
   };
-  return `${one.material}: ${names[one.field] ?? one.field} not known, taken as ${band(one.value, '')}; ${one.source}.`;
+  return `${one.material}: ${names[one.field] ?? one.field} not known, taken as ${band(one.value, '')}; ${ORIGINS[one.source] ?? one.source}.`;
 }
 
 /** Nutrients put in, one line each. */

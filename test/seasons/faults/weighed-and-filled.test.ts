@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { fit } from '#tasks/fit.ts';
 import { fillAnswer } from '#tasks/plot/fill.ts';
 import { pegView } from '#tasks/plot/peg.ts';
+import { straining } from '#tasks/plot/straining.ts';
 import { asPlanned, filled, PLANTS_KG, pail, WATER_L, weighIn } from './pail.ts';
 
 const field = (text: string) => ({ text, settled: text });
@@ -60,7 +61,7 @@ describe('one pail on two sheets', () => {
   });
 });
 
-describe('F5, assumptions that are hidden', () => {
+describe('what nobody told', () => {
   const made = pail();
   const { ask } = asPlanned(made, weighIn(made));
   const filling = ask && fillAnswer(made.grower.plot, ask);
@@ -76,8 +77,25 @@ describe('F5, assumptions that are hidden', () => {
   it('are listed at the weigh-in', () => {
     expect(fields(weighed.value.assumed)).toContain('alkalinityMeqPerL');
   });
-  // A hard water is passed on as if the grower had told it.
-  it.fails('F5: the filling sheet lists what was counted of a water that nobody told', () => {
+  it('is listed on the filling sheet as at the weigh-in', () => {
     expect(fields(filling.value.fit.assumed)).toEqual(fields(weighed.value.assumed));
+  });
+  it('is listed of a vessel too, on both sheets', () => {
+    const bare = ask && fillAnswer(made.grower.plot, { ...ask, vessel: { ...ask.vessel, gasRoomFraction: undefined } });
+    if (!bare?.ok) throw new Error('the pail was not answered');
+    expect(fields(bare.value.fit.assumed)).toContain('gasRoom');
+    expect(bare.value.fit.fill.usableL).toBe(filling.value.fit.fill.usableL);
+  });
+  it('is listed of a batch at its straining', () => {
+    const { grower, batch } = filled();
+    const answer = straining({
+      plot: grower.plot,
+      batch,
+      now: grower.now,
+      drainedL: 5,
+      acidity: { ph: 3.8, by: 'meter' },
+    });
+    if (!answer.ok) throw new Error('no straining');
+    expect(fields(answer.value.assumed)).toEqual(['alkalinityMeqPerL', 'ph']);
   });
 });
