@@ -3,7 +3,6 @@
 
 import { type NamedCrop, readCrops } from '#engine/ground/crop-names.ts';
 import { type Crop, cropOf } from '#engine/ground/crops.ts';
-import { degreeDays } from '#engine/ground/degree-days.ts';
 import {
   type BedLedger,
   bedLedger,
@@ -53,6 +52,8 @@ export interface AskedBed {
   readonly p?: SoilLine | undefined;
   readonly k?: SoilLine | undefined;
   readonly supplies: readonly Supply[];
+  /** The season of this bed alone; that of the question without it. */
+  readonly period?: Period | undefined;
 }
 
 export interface AskedLedger {
@@ -60,6 +61,8 @@ export interface AskedLedger {
   readonly period: Period;
   readonly warmth: Warmth;
   readonly warmthTold: boolean;
+  /** Soil taken for the days of which nothing was told. */
+  readonly usualC: Range;
   /** Crops of the grower's own, by every form of their names. */
   readonly own: ReadonlyMap<string, Crop>;
   readonly unread: readonly string[];
@@ -84,6 +87,8 @@ export interface LedgerBedResult {
   readonly cropNeedG: Elements;
   readonly needG: Elements;
   readonly givenG: Elements;
+  /** The part of it that was given before the first day and had not come free by then. */
+  readonly carriedG: Elements;
   readonly missingG: Elements;
   readonly excessG: Elements;
   readonly liquidG: Elements;
@@ -161,7 +166,7 @@ function summed(bed: AskedBed, { own, period, warmth }: AskedLedger): Summed {
       supplies: bed.supplies,
       plantedDay: bed.plantedDay,
     },
-    period,
+    bed.period ?? period,
     warmth,
   );
   return { asked: bed, ledger, crops, unknownCrops, read };
@@ -218,6 +223,7 @@ function bedResult({ asked, ledger, crops, unknownCrops, read }: Summed): Ledger
     cropNeedG: elements(ledger.need.cropG),
     needG: elements(ledger.need.needG),
     givenG: given(ledger.givenG),
+    carriedG: elements(ledger.carriedG, point(0)),
     missingG: elements(ledger.missingG),
     excessG: elements(ledger.excessG),
     liquidG: given(ledger.liquidG),
@@ -275,8 +281,10 @@ function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Findi
         cropTold: bed.crop !== undefined,
         p: classOf(read.p),
         k: classOf(read.k),
-        releaseUntold: bed.supplies.filter(({ pace }) => pace === 'untold').map(({ what }) => what),
-        coffee: bed.supplies.some(({ what }) => /coffee/.test(what)),
+        releaseUntold: ofSeason(bed, asked)
+          .filter(({ pace }) => pace === 'untold')
+          .map(({ what }) => what),
+        coffee: ofSeason(bed, asked).some(({ what }) => /coffee/.test(what)),
       }),
     ),
     ...judge(groundAnswerRules, {
@@ -287,47 +295,17 @@ function findingsOf(beds: readonly Summed[], asked: AskedLedger): readonly Findi
         .filter(({ asked: bed, crops }) => crops.some(({ id }) => goalOf(bed, id) === undefined))
         .map(({ asked: { name } }) => name),
       warmthTold: asked.warmthTold,
+      usualC: asked.usualC,
       rots: beds.some(({ asked: { supplies } }) => supplies.some(({ pace }) => pace !== 'at-once')),
     }),
   ];
 }
 
+/** What was given from the first day of the bed's season on. */
+function ofSeason(bed: AskedBed, { period }: AskedLedger): readonly Supply[] {
+  return bed.supplies.filter(({ day }) => day >= (bed.period ?? period).fromDay);
+}
+
 function goalOf(bed: AskedBed, crop: string): number | undefined {
   return bed.yieldGoalsKgPerM2?.[crop] ?? bed.yieldGoalKgPerM2;
-}
-
-/** One day's warmth as told. */
-export interface WarmDay {
-  readonly day: number;
-  readonly lowC: number;
-  readonly highC: number;
-}
-
-/** Taken where no temperature of a day is told. @practice our caution, no source: cool to warm garden soil in the season */
-export const UNTOLD_SOIL_C: Range = { low: 10, likely: 15, high: 20 };
-
-/** Degree days over 0 °C between two days, from the days told; days that are missing take a usual warmth. */
-export function warmthOf(period: Period, days: readonly WarmDay[], usualC: Range = UNTOLD_SOIL_C): Warmth {
-  const told = new Map(days.map(({ day, lowC, highC }) => [day, { lowC, highC }]));
-  const toDate: Range[] = [point(0)];
-  for (let day = period.fromDay; day < period.toDay; day++) {
-    const before = toDate.at(-1) ?? point(0);
-    const one = told.get(day);
-    const known = one && degreeDays({ ...one, baseC: 0, way: 'mean-then-base' }).degreeDays;
-    const add = known === undefined ? usualC : point(known);
-    toDate.push({
-      low: before.low + Math.max(0, add.low),
-      likely: before.likely + Math.max(0, add.likely),
-      high: before.high + Math.max(0, add.high),
-    });
-  }
-  const at = (day: number) => toDate[Math.min(toDate.length - 1, Math.max(0, day - period.fromDay))] ?? point(0);
-  return (fromDay, toDay) => {
-    const [a, b] = [at(fromDay), at(toDay)];
-    return {
-      low: Math.max(0, b.low - a.low),
-      likely: Math.max(0, b.likely - a.likely),
-      high: Math.max(0, b.high - a.high),
-    };
-  };
 }

@@ -10,7 +10,8 @@ import { asRange } from '#engine/quantity/range.ts';
 import { workLedger } from '#engine/working/ledger.ts';
 import type { Working } from '#engine/working/working.ts';
 import { momentOf } from '#journal/moment.ts';
-import { type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from './ledger-answer.ts';
+import { UNTOLD_SOIL_C, warmthOf } from '#plot/place/warmth.ts';
+import { type AskedLedger, type LedgerResult, ledgerResult } from './ledger-answer.ts';
 import { coverOf } from './ledger-cover.ts';
 import { type LedgerInput, ledgerSchema } from './ledger-input.ts';
 import { suppliesOf } from './ledger-supply.ts';
@@ -27,9 +28,12 @@ type Answer =
 function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
   const period = { fromDay: momentOf(input.from).dateDay, toDay: momentOf(input.to).dateDay + 1 };
   const supplies = suppliesOf(input);
+  const meanC = input.meanC === undefined ? UNTOLD_SOIL_C : asRange(input.meanC);
   const days = (input.temperatures ?? []).map(({ on, ...day }) => ({ day: momentOf(on).dateDay, ...day }));
+  const beds = input.beds.map((bed) => ({ ...bed, supplies: supplies(bed.name) }));
+  const earliestDay = Math.min(period.fromDay, ...beds.flatMap((bed) => bed.supplies.map(({ day }) => day)));
   return {
-    beds: input.beds.map((bed) => ({
+    beds: beds.map((bed) => ({
       name: bed.name,
       areaM2: bed.areaM2,
       crop: bed.crop,
@@ -43,11 +47,12 @@ function askedOf(input: LedgerInput, unread: readonly string[]): AskedLedger {
       yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(bed.cropYearBefore ?? '')),
       p: bed.soil?.p,
       k: bed.soil?.k,
-      supplies: supplies(bed.name),
+      supplies: bed.supplies,
     })),
     period,
-    warmth: warmthOf(period, days, input.meanC === undefined ? undefined : asRange(input.meanC)),
+    warmth: warmthOf({ ...period, fromDay: earliestDay }, days, () => meanC),
     warmthTold: input.meanC !== undefined || days.length > 0,
+    usualC: meanC,
     own: ownCropsByName(input.crops ?? []),
     unread,
   };

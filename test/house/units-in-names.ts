@@ -16,6 +16,7 @@ const UNITS = [
     'S',
     'Weeks',
     'C',
+    'Deg',
     'F',
     'K',
     'Percent',

@@ -89,7 +89,13 @@ const beds = examplesOf(groundRules, {
   'ground-content-unknown': [bed([unknownLiquid]), little],
 });
 
-const told: GroundAnswerSituation = { untestedBeds: [], withoutGoal: [], warmthTold: true, rots: true };
+const told: GroundAnswerSituation = {
+  untestedBeds: [],
+  withoutGoal: [],
+  warmthTold: true,
+  rots: true,
+  usualC: { low: 10, likely: 15, high: 20 },
+};
 const answers = examplesOf(groundAnswerRules, {
   'ground-no-soil-test': [{ ...told, untestedBeds: ['Middle', 'Gate'] }, told],
   'ground-no-yield-goal': [{ ...told, withoutGoal: ['Middle'] }, told],

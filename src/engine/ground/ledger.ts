@@ -1,4 +1,5 @@
-// Given, needed, missing and too much, for each bed and the plot, over a season and week by week. Ranges: causes of error
+// Given, needed, missing and too much, for each bed and the plot, over a season and week by week. What was given before the
+// first day still counts by what comes free from then on. Ranges: causes of error
 // that are one and the same (a crop table, a batch's release) add straight; kinds of supply err by themselves and
 // combine in quadrature (quantity/range.ts), since ends added straight over a dozen kinds would say nothing and random
 // draws would take seconds for 120 beds.
@@ -18,7 +19,7 @@ import {
 } from '../quantity/range.ts';
 import { releasedFraction } from './available.ts';
 import { type BedAsk, type BedNeed, bedNeed, NUTRIENTS, type Nutrient, takenUpFraction } from './need.ts';
-import { ELEMENTS, freeNitrogenG, type Grams, type Supply, type SupplyKind } from './supply.ts';
+import { ELEMENTS, freeNitrogenG, type Grams, leftG, type Supply, type SupplyKind, stepOf } from './supply.ts';
 
 /** Degree days over 0 °C in the soil from one day to a later one. */
 export type Warmth = (fromDay: number, toDay: number) => Range;
@@ -55,6 +56,8 @@ export interface BedLedger {
   readonly need: BedNeed;
   /** Nitrogen free by the end of the period; all of the other elements. */
   readonly givenG: Grams;
+  /** The part of it that was given before the period and had not come free by then. */
+  readonly carriedG: Grams;
   readonly missingG: Grams;
   readonly excessG: Grams;
   readonly byKind: readonly GivenBy[];
@@ -84,14 +87,17 @@ const WEEK_DAYS = 7;
 /**
  * The sum of one bed.
  *
- *   given = Σ pours + Σ (dressings · share · release);  missing = need − given;  excess = given − need;  neither below 0
+ *   given = Σ pours + Σ (dressings · share · release) + carried;  missing = need − given;  excess = given − need;  neither below 0
+ *   carried = of what was given before: N free by the end less N free by the first day; of the rest what is left (supply.ts)
  *   liquid share = 100 · liquid / need
  *
  * @arithmetic need.ts and supply.ts
  */
 export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLedger {
   const need = bedNeed(bed);
-  const counted = bed.supplies.filter(({ day }) => day >= period.fromDay && day < period.toDay);
+  const within = bed.supplies.filter(({ day }) => day >= period.fromDay && day < period.toDay);
+  const carried = bed.supplies.filter((supply) => isCarried(supply, period, warmth));
+  const counted = [...within, ...carried];
   const byKind = kindsOf(counted, period, warmth);
   const givenG = gramsOver(
     byKind.map(({ givenG: grams }) => grams),
@@ -125,13 +131,17 @@ export function bedLedger(bed: LedgerBed, period: Period, warmth: Warmth): BedLe
     areaM2: bed.areaM2,
     need,
     givenG,
+    carriedG: gramsOver(
+      kindsOf(carried, period, warmth).map(({ givenG: grams }) => grams),
+      sum,
+    ),
     missingG: missing,
     excessG: excess,
     byKind,
     liquidG,
     liquidSharePercent: share,
     ceilingSharePercent: ceiling,
-    dryKg: sum(counted.flatMap(({ dryKg }) => (dryKg === undefined ? [] : [dryKg]))),
+    dryKg: sum(within.flatMap(({ dryKg }) => (dryKg === undefined ? [] : [dryKg]))),
     unknownIn: unknownIn(counted),
     weeks: weeksOf({ bed, need, counted, period, warmth }),
   };
@@ -192,14 +202,27 @@ function kindsOf(counted: readonly Supply[], period: Period, warmth: Warmth): re
       kinds.set(supply.kind, grams);
     }
     for (const element of ELEMENTS) {
-      const all = supply.totalG[element];
-      if (all === undefined) continue;
-      const free =
-        element === 'n' && supply.pace !== 'at-once' ? freeNitrogenG(supply, warmth(supply.day, period.toDay)) : all;
+      const free = countedG(supply, element, period, warmth);
       if (free !== undefined) grams[element] = added(grams[element], free);
     }
   }
   return [...kinds].map(([kind, givenG]) => ({ kind, givenG }));
+}
+
+/** Given before the period, and not all of it free by the first day. */
+function isCarried({ day, pace }: Supply, { fromDay }: Period, warmth: Warmth): boolean {
+  return day < fromDay && releasedFraction(pace, warmth(day, fromDay)).low < 1;
+}
+
+/** What an act counts for in a period: nitrogen by its release; of the others all, or what was left of them on the first day. */
+function countedG(supply: Supply, element: Element, { fromDay, toDay }: Period, warmth: Warmth): Range | undefined {
+  const all = supply.totalG[element];
+  const isEarlier = supply.day < fromDay;
+  if (element !== 'n') return all && isEarlier ? leftG(all, supply.pace, warmth(supply.day, fromDay)) : all;
+  if (supply.pace === 'at-once') return all;
+  const free = freeNitrogenG(supply, warmth(supply.day, toDay));
+  const before = isEarlier ? freeNitrogenG(supply, warmth(supply.day, fromDay)) : undefined;
+  return free && before ? stepOf(before, free) : free;
 }
 
 /** A band that is still being added up. */
@@ -264,8 +287,10 @@ function freeByWeek({ counted, period, warmth }: Pick<WeekAsk, 'counted' | 'peri
     high: 0,
   }));
   for (const supply of counted) {
-    let before: Range = point(0);
-    for (let i = Math.floor((supply.day - period.fromDay) / WEEK_DAYS); i < weeks.length; i++) {
+    const isEarlier = supply.day < period.fromDay;
+    let before = (isEarlier && freeNitrogenG(supply, warmth(supply.day, period.fromDay))) || point(0);
+    const first = isEarlier ? 0 : Math.floor((supply.day - period.fromDay) / WEEK_DAYS);
+    for (let i = first; i < weeks.length; i++) {
       const week = weeks[i];
       const degreeDays = warmth(supply.day, Math.min(period.toDay, period.fromDay + (i + 1) * WEEK_DAYS));
       const after = freeNitrogenG(supply, degreeDays);
@@ -279,11 +304,4 @@ function freeByWeek({ counted, period, warmth }: Pick<WeekAsk, 'counted' | 'peri
     }
   }
   return weeks;
-}
-
-/** What came free between two moments of one act: end by end, put in order. */
-function stepOf(beforeG: Range, afterG: Range): Range {
-  const ends = [afterG.low - beforeG.low, afterG.high - beforeG.high];
-  const likely = afterG.likely - beforeG.likely;
-  return { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
 }

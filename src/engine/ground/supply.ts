@@ -191,3 +191,23 @@ export function freeNitrogenG(supply: Supply, degreeDays: Range): Range | undefi
   if (supply.pace === 'at-once' && supply.sharePercent.low === 100) return total;
   return freeG({ totalG: total, sharePercent: supply.sharePercent, releasedFraction: released });
 }
+
+/** What came free between two moments of one act: end by end, put in order. @arithmetic */
+export function stepOf(beforeG: Range, afterG: Range): Range {
+  const ends = [afterG.low - beforeG.low, afterG.high - beforeG.high];
+  const likely = afterG.likely - beforeG.likely;
+  return { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
+}
+
+/**
+ * Grams of phosphorus, potassium, calcium or magnesium that are still bound in stuff that rots, after so many degree days.
+ *
+ *   left = total · (1 − released)
+ *
+ * They come free as the stuff rots, at the pace of its nitrogen. What dissolves at once leaves nothing.
+ * @practice our own: no source here gives these elements a pace of their own
+ */
+export function leftG(totalG: Range, pace: Pace, degreeDays: Range): Range {
+  const { low, likely, high } = releasedFraction(pace, degreeDays);
+  return { low: totalG.low * (1 - high), likely: totalG.likely * (1 - likely), high: totalG.high * (1 - low) };
+}

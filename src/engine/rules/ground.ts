@@ -4,6 +4,7 @@
 import { doubles } from '../ground/excess.ts';
 import type { BedLedger } from '../ground/ledger.ts';
 import type { SoilClass, SoilMethod, SoilQuestion, TestedElement } from '../ground/soil-test.ts';
+import type { Range } from '../quantity/range.ts';
 import type { Rule } from './rule.ts';
 
 /** One line of a soil report as it was typed and what was made of it. */
@@ -259,6 +260,8 @@ export interface GroundAnswerSituation {
   readonly withoutGoal: readonly string[];
   /** Whether any temperature of the period was told. */
   readonly warmthTold: boolean;
+  /** What was taken for the soil instead. */
+  readonly usualC: Range;
   /** Whether anything given needs warmth to come free. */
   readonly rots: boolean;
 }
@@ -286,6 +289,7 @@ export const groundAnswerRules: readonly Rule<GroundAnswerSituation>[] = [
     source: 'our-caution',
     looksAt: 'whether temperatures were told',
     speaksFor: 'general',
-    when: ({ warmthTold, rots }) => (warmthTold || !rots ? false : {}),
+    when: ({ warmthTold, rots, usualC }) =>
+      warmthTold || !rots ? false : { likelyC: usualC.likely, lowC: usualC.low, highC: usualC.high },
   },
 ];

@@ -18,7 +18,8 @@ import { plotLedger } from './ledger.ts';
 /** What the cover of a plot is asked for: local dates, both counted. */
 export interface PlotCoverAsk {
   readonly plot: Plot;
-  readonly from: string;
+  /** The same first day for all beds; each bed's own season without it. */
+  readonly from?: string | undefined;
   readonly to: string;
   /** Products to choose from, with prices that the grower told. */
   readonly shop?: readonly CoverSource[] | undefined;

@@ -30,7 +30,7 @@ describe('the sheet of one bed', () => {
   it('is none for a bed that is not in the record', () => {
     expect(gotBed({ plot, bed: 'nowhere', today })).toBeUndefined();
   });
-  it('of a bed without a size lists all the same what went on, this year alone, the newest first', () => {
+  it('of a bed without a size lists all the same what went on, of twelve months alone, the newest first', () => {
     const me = recorder();
     const bed = me.did('bed.described', '2025-04-01', { name: 'Long', crop: 'oca' });
     const old = me.did('bed.dressed', '2025-04-02', { bed: bed.id, what: 'mulch', amount: kg(3) });

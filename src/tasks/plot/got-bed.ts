@@ -8,12 +8,14 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import { type Feed, sumOfFeeds } from '#journal/parts/feeds.ts';
+import { type SeasonStart, seasonOf } from '#plot/ground/season.ts';
+import { hemisphereOf } from '#plot/place/hemisphere.ts';
 import type { PegName } from '#words/peg-name.ts';
 import type { Caution } from '../caution.ts';
 import type { SharePercent } from '../ledger-answer.ts';
 import { pegNameOf } from './batch-name.ts';
+import { onDay } from './dates.ts';
 import { type CropAsked, cropsAsked } from './goal-forms.ts';
-import { yearSoFar } from './got.ts';
 import { plotLedger } from './ledger.ts';
 import { sayEntry } from './record.ts';
 
@@ -49,6 +51,11 @@ export interface GotBedView {
   readonly name: string;
   readonly from: string;
   readonly to: string;
+  /** What its season starts with. */
+  readonly start: SeasonStart;
+  /** Of what was given before, what had not come free by then. */
+  readonly carriedG: Readonly<Record<Nutrient, Range | null>> | undefined;
+  readonly asksHemisphere: boolean;
   /** False where nobody told the bed's size: nothing is summed then. */
   readonly sized: boolean;
   readonly rows: readonly GotRow[];
@@ -75,8 +82,10 @@ export function gotBed(ask: {
   const { plot, today } = ask;
   const bed = plot.beds.get(ask.bed);
   if (bed === undefined) return undefined;
-  const { from, to } = yearSoFar(today);
-  const { value } = plotLedger({ plot, from, to, bed: bed.id });
+  const todayDay = momentOf(today).dateDay;
+  const hemisphere = hemisphereOf(plot.facts);
+  const { fromDay, start } = seasonOf({ bed, hemisphere, todayDay });
+  const { value } = plotLedger({ plot, to: today, bed: bed.id });
   const [sums] = value.beds;
   const crops = cropsAsked(plot, bed.id, today);
   const names = new Set(crops.map(({ name }) => name));
@@ -86,7 +95,7 @@ export function gotBed(ask: {
     ...bed.goals,
     ...plot.ownCrops.filter(({ body }) => names.has(body.name.toLowerCase())),
   ];
-  const isOfYear = (day: number) => day >= momentOf(from).dateDay && day <= momentOf(to).dateDay;
+  const isOfSeason = (day: number) => day >= fromDay && day <= todayDay;
   const act = (one: { readonly id: string; readonly entry: Entry }): ToldAct => ({
     id: one.id,
     on: one.entry.on,
@@ -96,8 +105,11 @@ export function gotBed(ask: {
   return {
     id: bed.id,
     name: bed.facts.name ?? bed.facts.tag ?? bed.id,
-    from,
-    to,
+    from: onDay(fromDay),
+    to: today,
+    start,
+    carriedG: sums?.carriedG,
+    asksHemisphere: hemisphere === undefined,
     sized: sums !== undefined,
     rows:
       sums === undefined
@@ -118,9 +130,9 @@ export function gotBed(ask: {
     isTested: told.some(({ entry }) => entry.kind === 'soil.tested'),
     soil: { p: sums?.soil.p ?? null, k: sums?.soil.k ?? null },
     cautions: sums === undefined ? [] : value.cautions,
-    poured: pouredOn(plot, bed, isOfYear),
+    poured: pouredOn(plot, bed, isOfSeason),
     dressed: bed.dressings
-      .filter(({ when }) => isOfYear(when.dateDay))
+      .filter(({ when }) => isOfSeason(when.dateDay))
       .toReversed()
       .map(act),
     told: told.toSorted((a, b) => b.when.wallMinute - a.when.wallMinute).map(act),
@@ -128,11 +140,11 @@ export function gotBed(ask: {
   };
 }
 
-/** Pours of the year by the liquid in them; a can of several liquids counts under the first. */
-function pouredOn(plot: Plot, bed: Bed, isOfYear: (day: number) => boolean): readonly PouredSum[] {
+/** Pours of the season by the liquid in them; a can of several liquids counts under the first. */
+function pouredOn(plot: Plot, bed: Bed, isOfSeason: (day: number) => boolean): readonly PouredSum[] {
   const groups = new Map<string, Feed[]>();
   for (const feed of bed.feeds) {
-    if (feed.counts === 'no' || !isOfYear(feed.act.when.dateDay)) continue;
+    if (feed.counts === 'no' || !isOfSeason(feed.act.when.dateDay)) continue;
     const [first] = feed.act.body.from;
     const id = first === undefined ? '' : (plot.bottles.get(first.bottle ?? '')?.batch ?? first.batch ?? '?');
     groups.set(id, [...(groups.get(id) ?? []), feed]);

@@ -27,12 +27,12 @@ describe('what the beds of the demo garden got', () => {
       }
     }
   });
-  it('puts the beds in walking order, the liquid first, and counts the year so far', () => {
+  it('puts the beds in walking order, the liquid first, and counts from midwinter to today', () => {
     const view = gotView(sums, 'n');
     const tags = view.beds.map(({ id }) => plot.beds.get(id)?.facts.tag).join('');
     expect(tags).toBe('GMSFTRPX');
     expect(view.kinds[0]).toBe('pour');
-    expect([view.from, view.to]).toEqual(['2026-01-01', today]);
+    expect([view.from, view.to, view.isOneSeason]).toEqual(['2025-12-21', today, true]);
   });
   it('adds the beds up to the plot', () => {
     const { beds, plot: all } = gotView(sums, 'k');

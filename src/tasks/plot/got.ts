@@ -5,8 +5,10 @@ import type { Nutrient } from '#engine/ground/need.ts';
 import { inverse, product, type Range } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
 import { areaOf, type BedArea } from '#plot/place/bed-area.ts';
+import { hemisphereOf } from '#plot/place/hemisphere.ts';
 import type { Caution } from '../caution.ts';
 import type { LedgerBedResult, LedgerResult, SharePercent } from '../ledger-answer.ts';
+import { onDay } from './dates.ts';
 import { type BedStrip, bedStrips } from './facts.ts';
 import { plotLedger } from './ledger.ts';
 
@@ -44,8 +46,13 @@ export interface GotPlot extends Pick<GotBed, 'needG' | 'givenG' | 'missingG' | 
 }
 
 export interface GotView {
+  /** First day of the earliest season of a bed, and today. */
   readonly from: string;
   readonly to: string;
+  /** Whether all beds are counted from that day. */
+  readonly isOneSeason: boolean;
+  /** Nobody told on which side of the equator the plot lies: when a season turns is not known. */
+  readonly asksHemisphere: boolean;
   readonly beds: readonly GotBed[];
   readonly plot: GotPlot;
   /** Beds that stand in no sum, as neither area nor pots were told. */
@@ -54,28 +61,31 @@ export interface GotView {
   readonly kinds: readonly string[];
 }
 
-/** From the first day of the year to today, both counted. */
-export function yearSoFar(today: string): { readonly from: string; readonly to: string } {
-  return { from: `${today.slice(0, 4)}-01-01`, to: today };
-}
-
 /** The sums once, for every nutrient: they cost the most. */
 export function gotSums({ plot, today }: { readonly plot: Plot; readonly today: string }) {
-  const { value, ids, unsized } = plotLedger({ plot, ...yearSoFar(today) });
+  const { value, ids, seasons, unsized } = plotLedger({ plot, to: today });
   const strips = new Map(bedStrips(plot).map((strip) => [strip.id, strip]));
   const beds = ids.flatMap((id, i) => {
     const [strip, sums] = [strips.get(id), value.beds[i]];
     return strip === undefined || sums === undefined ? [] : [{ id, strip, sums }];
   });
-  return { ...yearSoFar(today), beds, value, unsized };
+  const first = Math.min(...seasons.map(({ fromDay }) => fromDay));
+  return {
+    from: Number.isFinite(first) ? onDay(first) : today,
+    to: today,
+    isOneSeason: new Set(seasons.map(({ fromDay }) => fromDay)).size < 2,
+    asksHemisphere: beds.length > 0 && hemisphereOf(plot.facts) === undefined,
+    beds,
+    value,
+    unsized,
+  };
 }
 
 /** The view of one nutrient. */
-export function gotView({ beds, value, unsized, from, to }: ReturnType<typeof gotSums>, nutrient: Nutrient): GotView {
+export function gotView({ beds, value, unsized, ...counted }: ReturnType<typeof gotSums>, nutrient: Nutrient): GotView {
   const { plot } = value;
   return {
-    from,
-    to,
+    ...counted,
     beds: beds.map((bed) => bedOf(bed, nutrient)),
     plot: {
       needG: plot.needG[nutrient],

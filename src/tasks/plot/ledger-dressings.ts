@@ -26,7 +26,7 @@ export function compostsOf(plot: Plot): Composts {
   };
 }
 
-/** Dressings of a bed within a period. */
+/** Dressings of a bed that a sum counts. */
 export function dressingsOn(
   plot: Plot,
   bed: Bed,

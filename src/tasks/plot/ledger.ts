@@ -1,8 +1,10 @@
-// The ledger of a plot out of its record: every bed or row of pots that has an area, its crops as told, its soil tests,
-// pours by the balance of the batch they came from, dressings and products. The answer is that of the word `ledger`.
+// The ledger of a plot out of its record: every bed or row of pots that has an area, each over its own season, its crops as
+// told, its soil tests, pours by the balance of the batch they came from, dressings and products. The answer is that of the
+// word `ledger`; which days a season has is plot/ground/season.ts.
 
 import { yearBeforeNGPerM2 } from '#engine/ground/credits.ts';
 import { readCrops } from '#engine/ground/crop-names.ts';
+import type { Period } from '#engine/ground/ledger.ts';
 import { nitrateNGPerM2, readNitrateUnit } from '#engine/ground/soil-test.ts';
 import { type LiquidGrams, pourSupply, type Supply } from '#engine/ground/supply.ts';
 import { workLedger } from '#engine/working/ledger.ts';
@@ -12,10 +14,13 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { type BedSeason, seasonOf } from '#plot/ground/season.ts';
 import { areaOf } from '#plot/place/bed-area.ts';
-import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult, warmthOf } from '../ledger-answer.ts';
+import { hemisphereOf } from '#plot/place/hemisphere.ts';
+import { meanUsualC, usualWarmthOf, warmDaysOf, warmthOf } from '#plot/place/warmth.ts';
+import { type AskedBed, type AskedLedger, type LedgerResult, ledgerResult } from '../ledger-answer.ts';
 import { liquidOf } from '../ledger-supply.ts';
-import { cropBefore, cropsYearBefore, residuesOf } from '../residues.ts';
+import { cropBefore, cropsYearBefore, residuesOf, yearsApartOn } from '../residues.ts';
 import { pegNameOf } from './batch-name.ts';
 import { compostsOf, dressingsOn } from './ledger-dressings.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
@@ -24,7 +29,8 @@ import { strainedFrom } from './strained-batch.ts';
 /** What the ledger of a plot is asked for: local dates, both counted. */
 export interface PlotLedgerAsk {
   readonly plot: Plot;
-  readonly from: string;
+  /** The same first day for all beds; each bed's own season without it. */
+  readonly from?: string | undefined;
   readonly to: string;
   /** One bed alone; all without it. */
   readonly bed?: string | undefined;
@@ -34,14 +40,18 @@ export interface PlotLedgerAsk {
 export interface PlotLedgerAnswer {
   readonly value: LedgerResult;
   readonly ids: readonly string[];
+  /** What each row is counted from. */
+  readonly seasons: readonly Pick<BedSeason, 'fromDay' | 'start'>[];
   readonly unsized: readonly string[];
 }
 
 /** What the ground of the plot got between two dates. */
 export function plotLedger(ask: PlotLedgerAsk): PlotLedgerAnswer {
+  const beds = countedBeds(ask);
   return {
     value: ledgerResult(askedOf(ask)).value,
-    ids: countedBeds(ask).map(({ id }) => id),
+    ids: beds.map(({ id }) => id),
+    seasons: beds.map((bed) => periodOf(ask, bed)),
     unsized: [...ask.plot.beds.values()]
       .filter(({ facts }) => facts.gone !== true && areaOf(facts) === undefined)
       .map(nameOf),
@@ -64,41 +74,60 @@ function nameOf({ facts }: Bed): string {
   return facts.name ?? facts.tag ?? facts.id;
 }
 
+/** The days of a bed and what stands on it: as asked, else its own season. */
+function periodOf({ plot, from, to }: PlotLedgerAsk, bed: Bed): BedSeason & Period {
+  const todayDay = momentOf(to).dateDay;
+  const toDay = todayDay + 1;
+  if (from === undefined) {
+    return { ...seasonOf({ bed, hemisphere: hemisphereOf(plot.facts), todayDay }), toDay };
+  }
+  const fromDay = momentOf(from).dateDay;
+  const planted = bed.plantings.findLast(
+    ({ body, when }) => body.act !== 'cleared' && when.dateDay >= fromDay && when.dateDay < toDay,
+  );
+  return { fromDay, toDay, start: 'asked', planted };
+}
+
+/** What was given longer ago counts for nothing: all of it came free. @practice our own, no source */
+const LONGEST_RELEASE_DAYS = 3 * 365;
+
 function askedOf(ask: PlotLedgerAsk): AskedLedger {
-  const { plot, from, to } = ask;
-  const period = { fromDay: momentOf(from).dateDay, toDay: momentOf(to).dateDay + 1 };
-  const within = (day: number) => day >= period.fromDay && day < period.toDay;
+  const { plot, to } = ask;
+  const toDay = momentOf(to).dateDay + 1;
   const liquids = lazily(plot, (batch) => liquidOf(strainedFrom(plot, batch)));
   const composts = compostsOf(plot);
-  const days = plot.weather
-    .filter(({ body }) => body.what === 'seen')
-    .flatMap(({ body }) => body.days)
-    .flatMap(({ on, lowC, highC }) =>
-      lowC === undefined || highC === undefined ? [] : [{ day: momentOf(on).dateDay, lowC, highC }],
-    )
-    .filter(({ day }) => within(day));
-  const beds = countedBeds(ask);
+  const beds = countedBeds(ask).map((bed) => ({ bed, season: periodOf(ask, bed) }));
+  const fromDay = Math.min(toDay, ...beds.map(({ season }) => season.fromDay));
+  const earliestDay = fromDay - LONGEST_RELEASE_DAYS;
+  const days = warmDaysOf(plot, { fromDay: earliestDay, toDay });
+  const usual = usualWarmthOf(plot.facts);
   const own = ownCropsOf(plot);
-  const names = unique(beds);
+  const names = unique(beds.map(({ bed }) => bed));
+  const yearsApart = yearsApartOn(hemisphereOf(plot.facts));
   return {
-    beds: beds.map((bed, i): AskedBed => {
-      const planted = bed.plantings.findLast(({ body, when }) => body.act !== 'cleared' && within(when.dateDay));
+    beds: beds.map(({ bed, season }, i): AskedBed => {
+      const { planted, fromDay: firstDay } = season;
+      const within = (day: number) => day >= firstDay && day < toDay;
+      // Pours come free at once: those of an earlier season are spent.
+      const stillCounts = (day: number) => day >= firstDay - LONGEST_RELEASE_DAYS && day < toDay;
       const crop = planted?.body.crop ?? bed.crop;
       return {
         name: names[i] ?? bed.id,
         areaM2: areaOf(bed.facts)?.areaM2 ?? Number.NaN,
         crop,
-        yieldGoalsKgPerM2: goalsOf({ bed, crop, own, beforeDay: period.toDay }),
+        yieldGoalsKgPerM2: goalsOf({ bed, crop, own, beforeDay: toDay }),
         plantedDay: planted?.when.dateDay,
-        residueNGPerM2: residuesOf(cropBefore(bed, planted)),
-        yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(cropsYearBefore(bed, planted) ?? '')),
-        ...soilOf(plot, bed, period.toDay),
-        supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, within, composts)],
+        residueNGPerM2: residuesOf(cropBefore(bed, planted, yearsApart)),
+        yearBeforeNGPerM2: yearBeforeNGPerM2(readCrops(cropsYearBefore(bed, planted, yearsApart) ?? '')),
+        ...soilOf(plot, bed, toDay),
+        supplies: [...poursOn(plot, bed, within, liquids), ...dressingsOn(plot, bed, stillCounts, composts)],
+        period: season,
       };
     }),
-    period,
-    warmth: warmthOf(period, days),
-    warmthTold: days.length > 0,
+    period: { fromDay, toDay },
+    warmth: warmthOf({ fromDay: earliestDay, toDay }, days, usual),
+    warmthTold: days.some(({ day }) => day >= fromDay),
+    usualC: meanUsualC(usual, { fromDay, toDay }),
     own,
     unread: [],
   };

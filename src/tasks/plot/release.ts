@@ -1,13 +1,13 @@
 // The season of one bed in nitrogen: what the crop can have taken up by each week, beside what came free of everything
 // given, with today in it and the weeks to come if nothing more is given. Each sum is the ledger's for that day.
 
-import { readCrops } from '#engine/ground/crop-names.ts';
-import { cropOf } from '#engine/ground/crops.ts';
 import { point, type Range, scale, sumTogether } from '#engine/quantity/range.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
-import { UNTOLD_SOIL_C } from '../ledger-answer.ts';
+import { growingDays, seasonOf, USUAL_SEASON_DAYS } from '#plot/ground/season.ts';
+import { hemisphereOf } from '#plot/place/hemisphere.ts';
+import { meanUsualC, usualWarmthOf } from '#plot/place/warmth.ts';
 import { onDay } from './dates.ts';
 import { plotLedger } from './ledger.ts';
 
@@ -59,32 +59,32 @@ export interface ReleaseAsk {
 }
 
 const WEEK_DAYS = 7;
-/** A planting older than this is of another season. @practice */
-const LONGEST_DAYS = 365;
-/** Season of a crop whose stages no table has. @practice our caution, no source */
-const USUAL_SEASON_DAYS = 120;
 
 /** The season of a bed; undefined where the bed has no area, or is not there. */
 export function releaseView({ plot, bed: id, today }: ReleaseAsk): ReleaseView | undefined {
   const bed = plot.beds.get(id);
   if (bed === undefined) return undefined;
-  const season = seasonOf(bed, momentOf(today).dateDay);
-  const { fromDay, lastDay, todayDay, planted } = season;
-  const from = onDay(fromDay);
-  const sums = (toDay: number) => plotLedger({ plot, from, to: onDay(toDay), bed: id }).value.beds[0];
-  const whole = sums(lastDay);
+  const told = shownDays(plot, bed, momentOf(today).dateDay);
+  const sums = (toDay: number, fromDay = told.sinceDay) =>
+    plotLedger({ plot, from: onDay(fromDay), to: onDay(toDay), bed: id }).value.beds[0];
+  const whole = sums(told.lastDay);
   if (whole === undefined) return undefined;
-  const taken = planted === undefined ? undefined : takenUp(whole.weeks, fromDay, lastDay);
+  // What is left of earlier gifts comes free from the first day of the season on, and is drawn from there.
+  const season = whole.carriedG.n?.high ? { ...told, fromDay: told.sinceDay } : told;
+  const { sinceDay, lastDay, todayDay, planted } = season;
+  // Weeks from the planting on, so that none of them is half before it.
+  const weeks = planted === undefined ? undefined : sums(lastDay, planted)?.weeks;
+  const taken = planted === undefined || weeks === undefined ? undefined : takenUp(weeks, planted, lastDay);
   const pointOn = (day: number): ReleasePoint => ({
     on: onDay(day),
     day,
     takenUpG: taken?.(day) ?? null,
-    freeG: day < fromDay ? point(0) : (sums(day)?.givenG.n ?? null),
+    freeG: day < sinceDay ? point(0) : (sums(day)?.givenG.n ?? null),
   });
   const points = daysOf(season).map(pointOn);
   const now = points.find(({ day }) => day === todayDay) ?? pointOn(todayDay);
   const last = points.at(-1);
-  const told = points.map(momentFrom);
+  const moments = points.map(momentFrom);
   return {
     bed: id,
     name: whole.name,
@@ -94,15 +94,17 @@ export function releaseView({ plot, bed: id, today }: ReleaseAsk): ReleaseView |
     months: monthsOf(season),
     today: momentFrom(now),
     end: last === undefined || last.day <= todayDay ? undefined : momentFrom(last),
-    behindFrom: sinceWhen(told)?.on,
-    aheadUntil: told.findLast(({ standing }) => standing === 'ahead')?.on,
+    behindFrom: sinceWhen(moments)?.on,
+    aheadUntil: moments.findLast(({ standing }) => standing === 'ahead')?.on,
     usualDays: season.usual ? USUAL_SEASON_DAYS : undefined,
-    soilC: UNTOLD_SOIL_C,
+    soilC: meanUsualC(usualWarmthOf(plot.facts), { fromDay: todayDay + 1, toDay: lastDay + 1 }),
     nothingGiven: whole.byKind.length === 0,
   };
 }
 
 interface Season {
+  /** First day of the season, from which all is counted; what is shown may start later. */
+  readonly sinceDay: number;
   readonly fromDay: number;
   readonly lastDay: number;
   readonly todayDay: number;
@@ -111,35 +113,23 @@ interface Season {
 }
 
 /** From the first thing given or the planting to the end of the crop, today always in it. */
-function seasonOf(bed: Bed, todayDay: number): Season {
-  const recent = (day: number) => day <= todayDay && day > todayDay - LONGEST_DAYS;
-  const sown = bed.plantings.findLast(({ body, when }) => body.act !== 'cleared' && recent(when.dateDay));
-  const planted = sown?.when.dateDay;
-  const yearStart = momentOf(`${onDay(todayDay).slice(0, 4)}-01-01`).dateDay;
-  const counts = (day: number) => day <= todayDay && day >= Math.min(yearStart, planted ?? yearStart);
+function shownDays(plot: Plot, bed: Bed, todayDay: number): Season {
+  const { fromDay: sinceDay, planted } = seasonOf({ bed, hemisphere: hemisphereOf(plot.facts), todayDay });
+  const plantedDay = planted?.when.dateDay;
   const acts = [
     ...bed.dressings.map(({ when }) => when.dateDay),
     ...bed.feeds.filter((feed) => feed.counts !== 'no').map(({ act }) => act.when.dateDay),
-    ...(planted === undefined ? [] : [planted]),
-  ].filter(counts);
-  const fromDay = acts.length > 0 ? Math.min(...acts) : yearStart;
-  const stages = stagesOf(sown?.body.crop ?? bed.crop);
+    ...(plantedDay === undefined ? [] : [plantedDay]),
+  ].filter((day) => day >= sinceDay && day <= todayDay);
+  const fromDay = acts.length > 0 ? Math.min(...acts) : sinceDay;
+  const stages = growingDays(planted?.body.crop ?? bed.crop);
   const cleared = bed.plantings.find(
-    ({ body, when }) => body.act === 'cleared' && when.dateDay > (planted ?? todayDay),
+    ({ body, when }) => body.act === 'cleared' && when.dateDay > (plantedDay ?? todayDay),
   );
-  const grown = (planted ?? fromDay) + (stages ?? USUAL_SEASON_DAYS);
+  const grown = (plantedDay ?? fromDay) + (stages ?? USUAL_SEASON_DAYS);
   const lastDay = Math.max(todayDay, Math.min(grown, cleared?.when.dateDay ?? grown));
-  return { fromDay, lastDay, todayDay, planted, usual: planted !== undefined && stages === undefined };
-}
-
-/** Days from planting to the end of the slowest crop of a bed; undefined where one of them has no stages. */
-function stagesOf(crop: string | undefined): number | undefined {
-  const days = readCrops(crop ?? '').map(({ id }) => {
-    const stages = id === undefined ? undefined : cropOf(id)?.stagesDays;
-    return stages?.reduce((sum, one) => sum + one, 0) ?? Number.NaN;
-  });
-  const most = Math.max(...days);
-  return Number.isFinite(most) ? most : undefined;
+  const usual = plantedDay !== undefined && stages === undefined;
+  return { sinceDay, fromDay, lastDay, todayDay, planted: plantedDay, usual };
 }
 
 /** The evening before, the end of each week, the last day, and today. */
@@ -163,6 +153,7 @@ function takenUp(weeks: Weeks, fromDay: number, lastDay: number): ((day: number)
   if (needs.length < weeks.length) return undefined;
   return (day) => {
     const gone = day - fromDay + 1;
+    if (gone <= 0) return point(0);
     const full = Math.floor(gone / WEEK_DAYS);
     const before = needs.slice(0, full);
     const now = needs[full];

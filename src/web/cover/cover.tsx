@@ -9,7 +9,6 @@ import { coverInput } from '#tasks/plot/cover.ts';
 import { type ExpectedTyped, readExpected } from '#tasks/plot/cover-expected.ts';
 import { type LimitsTyped, type OfferTyped, readLimits, readOffers } from '#tasks/plot/cover-offers.ts';
 import { shopSource } from '#tasks/plot/cover-sources.ts';
-import { yearSoFar } from '#tasks/plot/got.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { useRecord } from '../app/context.tsx';
 import { useDraft } from '../app/draft.ts';
@@ -54,7 +53,7 @@ export function CoverScreen() {
   const input = createMemo(() =>
     coverInput({
       plot: record.plot(),
-      ...yearSoFar(record.today()),
+      to: record.today(),
       expected: expected().stuff,
       shop: offers().feeds.map(shopSource),
       aim: draft().aim,

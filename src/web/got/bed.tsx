@@ -3,11 +3,10 @@
 
 import { A, useParams } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { yearSoFar } from '#tasks/plot/got.ts';
 import { type GotBedView, gotBed as viewOf } from '#tasks/plot/got-bed.ts';
 import { explainPlotLedger } from '#tasks/plot/ledger.ts';
 import { got, sayBed, sayGrams } from '#words/en/got.ts';
-import { gotBed } from '#words/en/ground-forms.ts';
+import { gotBed, sayCarried } from '#words/en/ground-forms.ts';
 import { sharePercent } from '#words/en/ledger.ts';
 import { useRecord } from '../app/context.tsx';
 import { Sheet } from '../app/sheet.tsx';
@@ -18,6 +17,7 @@ import '../styles/small-form.css';
 import '../styles/weigh-in.css';
 import '../styles/got.css';
 import '../styles/got-bed.css';
+import { AskHemisphere } from './ask-hemisphere.tsx';
 import { DressingForm, ProductForm } from './dressing.tsx';
 import { GoalForm, OwnCropForm } from './goals.tsx';
 import { ReleaseCurve } from './release.tsx';
@@ -77,10 +77,16 @@ function Shown(props: { readonly view: GotBedView }) {
 function Sums(props: { readonly view: GotBedView }) {
   const record = useRecord();
   const [asked, setAsked] = createSignal(false);
-  const workings = () => explainPlotLedger({ plot: record.plot(), bed: props.view.id, ...yearSoFar(record.today()) });
+  const workings = () => explainPlotLedger({ plot: record.plot(), bed: props.view.id, to: record.today() });
   return (
     <section>
-      <p>{gotBed.lead(props.view.from, props.view.to)}</p>
+      <p>{gotBed.lead(props.view)}</p>
+      <Show when={props.view.carriedG}>
+        {(grams) => <For each={sayCarried(grams())}>{(line) => <p>{line}</p>}</For>}
+      </Show>
+      <Show when={props.view.asksHemisphere}>
+        <AskHemisphere />
+      </Show>
       <dl class="got-bed-says">
         <For each={props.view.rows}>
           {(row) => (

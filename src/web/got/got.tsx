@@ -4,7 +4,7 @@
 import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Nutrient } from '#engine/ground/need.ts';
-import { type GotView, gotSums, gotView, yearSoFar } from '#tasks/plot/got.ts';
+import { type GotView, gotSums, gotView } from '#tasks/plot/got.ts';
 import { explainPlotLedger } from '#tasks/plot/ledger.ts';
 import { got, sayGrams, sayKinds, sayPlot } from '#words/en/got.ts';
 import { sharePercent } from '#words/en/ledger.ts';
@@ -17,6 +17,7 @@ import { WorkingDialog } from '../parts/working-dialog.tsx';
 import '../styles/drawing.css';
 import '../styles/weigh-in.css';
 import '../styles/got.css';
+import { AskHemisphere } from './ask-hemisphere.tsx';
 import { Strips } from './strips.tsx';
 
 const SHEET = 15;
@@ -28,7 +29,7 @@ export function GotScreen() {
   const ask = () => ({ plot: record.plot(), today: record.today() });
   const sums = createMemo(() => gotSums(ask()));
   const view = createMemo(() => gotView(sums(), nutrient()));
-  const workings = () => explainPlotLedger({ plot: record.plot(), ...yearSoFar(record.today()) });
+  const workings = () => explainPlotLedger({ plot: record.plot(), to: record.today() });
   return (
     <Sheet title={got.title} here="bed" number={SHEET}>
       <Show
@@ -42,7 +43,10 @@ export function GotScreen() {
           </section>
         }
       >
-        <p>{got.lead(view().from, view().to)}</p>
+        <p>{got.lead(view())}</p>
+        <Show when={view().asksHemisphere}>
+          <AskHemisphere />
+        </Show>
         <ChoiceRow name="nutrient" legend={got.choose} words={got.nutrients} taken={nutrient()} onTake={setNutrient} />
         <Show when={view().beds.length > 0}>
           <div class="got-all">

@@ -26,8 +26,13 @@ export const got = {
   ] as const,
   empty: 'Each bed will stand here with what it needs, what it was given and what is missing.',
   start: 'Tell the beds of the plot',
-  lead: (from: string, to: string) =>
-    `Counted from ${sayDate(from)} to ${sayDate(to)}. The need is that of the whole season. All figures are estimates.`,
+  lead: ({ from, to, isOneSeason }: { readonly from: string; readonly to: string; readonly isOneSeason: boolean }) =>
+    `${isOneSeason ? '' : 'Each bed has its own season. '}Counted from ${sayDate(from, to)}${isOneSeason ? '' : ' or later'} to ${sayDate(to)}. The need is that of the whole season. All figures are estimates.`,
+  askHemisphere: 'Is your garden north or south of the equator? Until we know, we count the last twelve months.',
+  hemispheres: [
+    ['north', 'Say it is north'],
+    ['south', 'Say it is south'],
+  ] as const,
   needLegend: 'the length of the bed stands for its whole need; open is what is missing',
   overLegend: 'too much, past the end',
   whiskerLegend: 'from the low to the high end of what it got',

@@ -4,7 +4,8 @@
 import type { Range } from '#engine/quantity/range.ts';
 import { band, figure, withUnit } from '../figures.ts';
 import type { PegName } from '../peg-name.ts';
-import { got } from './got.ts';
+import { sayDate } from './app.ts';
+import { sayGrams } from './got.ts';
 
 const CLASS: Readonly<Record<string, string>> = {
   low: 'low',
@@ -13,6 +14,15 @@ const CLASS: Readonly<Record<string, string>> = {
   excessive: 'more than high',
 };
 
+/** What the season of a bed starts with. */
+const STARTS = {
+  cleared: 'the bed was cleared',
+  planted: 'this crop was planted',
+  midwinter: 'midwinter',
+  'twelve-months': 'twelve months',
+  asked: 'the day you chose',
+} as const;
+
 const gotBedWater = 'Plain water';
 
 /** One bed of what the beds got. */
@@ -20,7 +30,8 @@ export const gotBed = {
   title: (name: string) => `${name}: what it got`,
   back: 'All beds',
   gone: 'This bed is not in the record.',
-  lead: got.lead,
+  lead: ({ from, to, start }: { readonly from: string; readonly to: string; readonly start: keyof typeof STARTS }) =>
+    `Counted from ${sayDate(from, to)} (${STARTS[start]}) to ${sayDate(to)}. The need is that of the whole season. All figures are estimates.`,
   noSize: 'No size was told for this bed, so its need cannot be worked out. What goes on is written down all the same.',
   toPlot: 'Tell its size',
   noCrop: 'What grows on it was not told: its need is not known.',
@@ -33,7 +44,7 @@ export const gotBed = {
   soilClass: (element: 'p' | 'k', found: string | null) =>
     `${element === 'p' ? 'Phosphorus' : 'Potassium'}: ${found === null ? 'no report that could be read' : `tests ${CLASS[found]}`}.`,
   history: 'What went on it',
-  nothing: 'Nothing is written down for it yet this year.',
+  nothing: 'Nothing is written down for it yet this season.',
   poured: (what: string, pours: number, concentrate: string, diluted: string) =>
     `${what}: ${pours === 1 ? 'one pour' : `${pours} pours`}, ${what === gotBedWater ? diluted : `${concentrate} of feed in ${diluted}`}.`,
   water: gotBedWater,
@@ -46,6 +57,21 @@ export const gotBed = {
   sure: 'Yes, take it back',
   leave: 'Leave it',
 } as const;
+
+/** Less than this is not worth a word. @practice */
+const LEAST_SAID_G = 0.05;
+
+/** What earlier gifts still bring; nothing where they bring nothing. */
+export function sayCarried(grams: Readonly<Record<'n' | 'p' | 'k', Range | null>>): readonly string[] {
+  const parts = (['n', 'p', 'k'] as const).flatMap((one) => {
+    const carried = grams[one];
+    if (carried === null || Math.abs(carried.likely) < LEAST_SAID_G) return [];
+    return [`${gotBed.names[one].toLowerCase()} ${sayGrams(carried)}`];
+  });
+  return parts.length === 0
+    ? []
+    : [`Part of it was given before that day and is only now released: ${parts.join('; ')}.`];
+}
 
 /** "Compost, mulch or solids went on." */
 export const dressForm = {

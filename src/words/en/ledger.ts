@@ -77,8 +77,8 @@ export const groundCautions: Readonly<Record<string, (values: Values) => string>
     `No soil test was read for ${v.beds}: phosphorus and potassium shown as needed are what the harvest carries away, and nitrogen the soil holds is not taken off unless you told it.`,
   'ground-no-yield-goal': (v) =>
     `No yield goal was told for ${v.beds}: the nitrogen need is that of a good field crop, and a garden crop may take less. Local codes may set their own limits.`,
-  'ground-warmth-assumed': () =>
-    'No temperatures were told: what has to rot is taken to lie in soil of 15 °C (10 to 20).',
+  'ground-warmth-assumed': (v) =>
+    `No temperatures were entered. We assume soil of ${band({ low: n(v, 'lowC'), likely: n(v, 'likelyC'), high: n(v, 'highC') }, '°C', 0)} for what has to rot.`,
 };
 
 type Elements = Readonly<Record<'n' | 'p' | 'k', Range | null>>;

@@ -56,11 +56,16 @@ export function ground({ plot, now, book }: Day, differ: Differences): void {
   const sums = gotSums({ plot, today });
   const large = book.beds.filter((bed) => areaM2Of(bed) >= LEAST_M2);
   if (large.length === 0) return;
-  const { beds } = ledgerOf({ ...book, beds: large, pours: book.pours.filter(isOn(large)) }, sums.from, sums.to);
-  const cover = coverInput({ plot, from: sums.from, to: sums.to });
-  for (const [i, bed] of large.entries()) {
-    const engine = beds[i];
+  const cover = coverInput({ plot, to: sums.to });
+  for (const bed of large) {
     const own = gotBed({ plot, bed: bed.id, today });
+    // Each bed has a season of its own.
+    const { beds } = ledgerOf(
+      { ...book, beds: [bed], pours: book.pours.filter(isOn([bed])) },
+      own?.from ?? '',
+      sums.to,
+    );
+    const [engine] = beds;
     const at = sums.beds.findIndex(({ id }) => id === bed.id);
     for (const nutrient of NUTRIENTS) {
       const what = `${bed.name}, ${nutrient}`;
