@@ -79,9 +79,10 @@ export function planned(grower: Grower, { vessel, lid, plants, water, sugar }: R
 
 /** The plan as the weigh-in hands it over. */
 export function handedOver(draft: Draft): WeighInPlan {
-  const { question, troubles, missing } = readDraft(draft, readAlkalinity);
+  const reading = readDraft(draft, readAlkalinity);
+  const { question, troubles, missing } = reading;
   if (question === undefined) throw new Error(`no plan: ${JSON.stringify([...troubles])} ${missing.join(', ')}`);
-  handOver(question, draft);
+  handOver(question, reading, draft);
   return JSON.parse(lasting.read(`${draftPrefix()}${PLAN_KEY}`) ?? '{}') as WeighInPlan;
 }
 
@@ -111,15 +112,15 @@ export function fillVessel(
   const recipe = recipeFor(draw, grower, book, vessel);
   if (recipe.plants.length === 0) return undefined;
   const plan = handedOver(planned(grower, recipe, ''));
-  grower.meant('water of the plan', plan.waterL, recipe.water);
+  grower.meant('water of the plan', plan.water?.value, recipe.water);
   recipe.plants.forEach(({ amount }, i) => {
-    grower.meant('mass of the plan', plan.plants?.[i]?.massKg, amount);
+    grower.meant('mass of the plan', plan.plants?.[i]?.amount?.value, amount);
   });
   const warm = book.thermometer && mostly(draw) ? warmth(draw, grower.hand, 14, 26) : undefined;
   const fromTap = book.tap !== undefined && mostly(draw);
   const open = fillSheet(grower, recipe, plan);
-  // All as planned, or what the scale says on the day; a bowl and all as planned is among the known faults.
-  const isAsPlanned = mostly(draw) && recipe.plants.every(({ bowl }) => bowl === undefined);
+  // All as planned, or what the scale says on the day.
+  const isAsPlanned = mostly(draw);
   const went = recipe.plants.map(({ lot, amount }) =>
     isAsPlanned ? amount : mass(draw, grower.hand, amount.si * 0.8, Math.min(amount.si * 1.1, leftKg(lot))),
   );

@@ -2,10 +2,11 @@
 // moment, so that the text can be read again on any device and means the same.
 
 import type { Countries } from './ask.ts';
+import { plainFigure } from './number.ts';
 import { type ParsedAmount, parseAmount } from './parse.ts';
 import type { Range } from './range.ts';
 import { READER, type ReadWith } from './read-with.ts';
-import type { Dimension, GallonCountry, SpoonCountry } from './units.ts';
+import { type Dimension, type GallonCountry, type SpoonCountry, UNITS } from './units.ts';
 
 interface Kept {
   readonly typed: string;
@@ -37,6 +38,23 @@ export function keptVolume({ asTyped, value, readWith }: AmountRead): KeptVolume
 /** An area as it is kept. @returns m² @arithmetic none */
 export function keptArea({ asTyped, value, readWith }: AmountRead): KeptArea {
   return { typed: asTyped.trim(), areaM2: value, readWith };
+}
+
+/** Digits of a net mass as a text: it reads as the same mass to less than `ROUNDING`. @arithmetic */
+const NET_DIGITS = 7;
+
+/**
+ * What is in the bowl: the mass on the scale less that of the bowl, written in the unit of the scale so that the text
+ * reads as the same mass. @arithmetic difference
+ */
+export function lessBowl(onScale: AmountRead, bowlKg: number): AmountRead {
+  const { symbol, factor } =
+    Object.values(UNITS).find(
+      (unit) => unit.dimension === 'mass' && onScale.reading.split(' + ')[0]?.endsWith(` ${unit.symbol}`),
+    ) ?? UNITS.kg;
+  const value = onScale.value - bowlKg;
+  const asTyped = `${plainFigure(Number((value / factor).toPrecision(NET_DIGITS)))} ${symbol}`;
+  return { ok: true, value, asTyped, reading: asTyped, readWith: onScale.readWith };
 }
 
 /** Rounding that a program may do between reading and keeping. @practice six digits */

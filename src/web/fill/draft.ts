@@ -3,6 +3,7 @@
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
 import type { Countries } from '#engine/quantity/ask.ts';
+import type { AmountRead } from '#engine/quantity/kept.ts';
 import { plainFigure } from '#engine/quantity/number.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
@@ -11,26 +12,29 @@ import { NO_TEXT } from '../parts/typed.ts';
 import { USUAL_GAS_ROOM } from '../parts/usual-gas-room.ts';
 import type { Field } from '../weigh-in/draft.ts';
 
-/** What the weigh-in hands over, under the draft key 'weigh-in-plan'. */
+/** What the weigh-in hands over, under the draft key 'weighed-plan'. */
 export interface WeighInPlan {
-  readonly vesselL?: number;
+  readonly vessel?: AmountRead | undefined;
   readonly gasRoom?: number;
   readonly lid?: Body<'peg.filled'>['lid'];
   readonly shape?: ShapeKind;
   readonly plants?: readonly {
+    /** The lot's key on the weigh-in. */
+    readonly key: number;
     readonly material: string;
     readonly name?: string;
-    readonly massKg: number;
-    readonly typed?: string;
+    /** What is in the bowl. */
+    readonly amount: AmountRead | undefined;
     readonly treated?: BatchPart['treated'];
   }[];
-  readonly waterL?: number;
-  readonly waterTyped?: string;
+  readonly water?: AmountRead | undefined;
   readonly alkalinityMeqPerL?: number;
-  readonly sugar?: { readonly product: string; readonly massKg: number; readonly typed?: string };
+  readonly sugar?: { readonly product: string; readonly amount: AmountRead | undefined };
+  /** What was answered once for the whole weigh-in. */
+  readonly countries?: Countries;
 }
 
-export const PLAN_KEY = 'weigh-in-plan';
+export const PLAN_KEY = 'weighed-plan';
 
 /** One lot on the sheet. */
 export interface FillRow {
@@ -39,8 +43,7 @@ export interface FillRow {
   readonly material: string | undefined;
   readonly name: string | undefined;
   readonly treated: BatchPart['treated'];
-  readonly plannedKg: number | undefined;
-  readonly plannedTyped: string | undefined;
+  readonly planned: AmountRead | undefined;
   readonly amount: Field;
 }
 
@@ -59,16 +62,14 @@ export interface FillDraft {
   readonly warmth: Field;
   readonly rows: readonly FillRow[];
   readonly water: Field;
-  readonly waterPlannedL: number | undefined;
-  readonly waterPlannedTyped: string | undefined;
+  readonly waterPlanned: AmountRead | undefined;
   readonly alkalinityMeqPerL: number | undefined;
   /** Id of a water report; undefined where it was not said. */
   readonly waterFrom: string | undefined;
   /** Id of a product, or 'none'. */
   readonly sugarProduct: string;
   readonly sugar: Field;
-  readonly sugarPlannedKg: number | undefined;
-  readonly sugarPlannedTyped: string | undefined;
+  readonly sugarPlanned: AmountRead | undefined;
   /** Id of a bottle or batch, 'elsewhere' or 'none'. */
   readonly starterFrom: string;
   readonly starter: Field;
@@ -91,84 +92,87 @@ export const EMPTY_FILL: FillDraft = {
   warmth: NO_TEXT,
   rows: [],
   water: NO_TEXT,
-  waterPlannedL: undefined,
-  waterPlannedTyped: undefined,
+  waterPlanned: undefined,
   alkalinityMeqPerL: undefined,
   waterFrom: undefined,
   sugarProduct: 'none',
   sugar: NO_TEXT,
-  sugarPlannedKg: undefined,
-  sugarPlannedTyped: undefined,
+  sugarPlanned: undefined,
   starterFrom: 'none',
   starter: NO_TEXT,
   peg: NO_TEXT,
   countries: undefined,
 };
 
-/** A field that holds a text already read. */
+/** A field that holds a text that is to be read here. */
 export function readField(text: string): Field {
   return { text, settled: text };
+}
+
+/** A field that holds an amount as it was read on another sheet. */
+export function takenField(read: AmountRead): Field {
+  return { text: read.asTyped, settled: read.asTyped, read };
 }
 
 /** The sheet as the plan has it: everything planned, nothing weighed yet. */
 export function fromPlan(plan: WeighInPlan, offers: FillOffers): Partial<FillDraft> {
   const vessel = offers.vessels.find(
-    (one) => one.peg === undefined && plan.vesselL !== undefined && Math.abs(one.volumeL - plan.vesselL) < 0.05,
+    (one) => one.peg === undefined && plan.vessel !== undefined && Math.abs(one.volumeL - plan.vessel.value) < 0.05,
   );
   return {
     planText: JSON.stringify(plan),
-    ...(plan.vesselL === undefined
+    ...(plan.vessel === undefined
       ? {}
       : vessel === undefined
-        ? { vessel: 'new', newVolume: readField(`${plainFigure(plan.vesselL)} L`), newShape: plan.shape }
+        ? { vessel: 'new', newVolume: takenField(plan.vessel), newShape: plan.shape }
         : { vessel: vessel.id, place: readField(vessel.place ?? '') }),
-    ...(plan.gasRoom === undefined ? {} : { gasRoom: readField(`${Math.round(plan.gasRoom * 100)} %`) }),
+    ...(plan.gasRoom === undefined
+      ? {}
+      : { gasRoom: readField(`${plainFigure(Number((plan.gasRoom * 100).toFixed(4)))} %`) }),
     lid: plan.lid ?? vessel?.lid,
-    rows: (plan.plants ?? []).map((one, i) => {
-      const lots = offers.lots.filter((lot) => lot.material === one.material && lot.leftKg >= one.massKg - 1e-9);
+    rows: (plan.plants ?? []).map((one) => {
+      const lots = offers.lots.filter(
+        (lot) => lot.material === one.material && lot.leftKg >= (one.amount?.value ?? 0) - 1e-9,
+      );
       const lot = lots.length === 1 ? lots[0] : undefined;
       return {
-        key: i + 1,
+        key: one.key,
         lot: lot?.id,
         material: one.material,
         name: lot?.name ?? one.name,
         treated: one.treated ?? lot?.treated,
-        plannedKg: one.massKg,
-        plannedTyped: one.typed,
+        planned: one.amount,
         amount: NO_TEXT,
       };
     }),
-    waterPlannedL: plan.waterL,
-    waterPlannedTyped: plan.waterTyped,
+    waterPlanned: plan.water,
     alkalinityMeqPerL: plan.alkalinityMeqPerL,
     sugarProduct: plan.sugar?.product ?? 'none',
-    sugarPlannedKg: plan.sugar?.massKg,
-    sugarPlannedTyped: plan.sugar?.typed,
+    sugarPlanned: plan.sugar?.amount,
+    ...(Object.keys(plan.countries ?? {}).length === 0 ? {} : { countries: plan.countries }),
   };
 }
 
 /** A field that stands empty while the plan has something for it. */
-const isWaiting = (planned: number | undefined, { text }: FillDraft['water']): planned is number =>
+const isWaiting = (planned: AmountRead | undefined, { text }: Field): planned is AmountRead =>
   planned !== undefined && text === '';
 
 /** Whether the plan has something that the scale has not yet. */
-export function waitsForPlan({ rows, water, sugar, waterPlannedL, sugarPlannedKg }: FillDraft): boolean {
+export function waitsForPlan({ rows, water, sugar, waterPlanned, sugarPlanned }: FillDraft): boolean {
   return (
-    rows.some(({ plannedKg, amount }) => isWaiting(plannedKg, amount)) ||
-    isWaiting(waterPlannedL, water) ||
-    isWaiting(sugarPlannedKg, sugar)
+    rows.some(({ planned, amount }) => isWaiting(planned, amount)) ||
+    isWaiting(waterPlanned, water) ||
+    isWaiting(sugarPlanned, sugar)
   );
 }
 
-/** What the plan has and the scale has not yet: all of it went in as planned. */
-export function allAsPlanned(draft: FillDraft): Partial<FillDraft> {
-  const { rows, water, sugar, waterPlannedL, waterPlannedTyped, sugarPlannedKg, sugarPlannedTyped } = draft;
-  const kg = (massKg: number, typed: string | undefined) => readField(typed ?? `${plainFigure(massKg)} kg`);
+/** What the plan has and the scale has not yet: all of it went in as planned, as it was read at the weigh-in. */
+export function allAsPlanned({ rows, water, sugar, waterPlanned, sugarPlanned }: FillDraft): Partial<FillDraft> {
+  const filled = (planned: AmountRead | undefined, field: Field) =>
+    isWaiting(planned, field) ? takenField(planned) : field;
   return {
-    rows: rows.map((row) =>
-      isWaiting(row.plannedKg, row.amount) ? { ...row, amount: kg(row.plannedKg, row.plannedTyped) } : row,
-    ),
-    water: isWaiting(waterPlannedL, water) ? readField(waterPlannedTyped ?? `${plainFigure(waterPlannedL)} L`) : water,
-    sugar: isWaiting(sugarPlannedKg, sugar) ? kg(sugarPlannedKg, sugarPlannedTyped) : sugar,
+    rows: rows.map((row) => ({ ...row, amount: filled(row.planned, row.amount) })),
+    water: filled(waterPlanned, water),
+    sugar: filled(sugarPlanned, sugar),
   };
 }

@@ -28,8 +28,7 @@ export function LiquidPart(props: PartProps) {
           dimension="volume"
           field={props.draft.water}
           read={props.reading.water}
-          planned={props.draft.waterPlannedL}
-          plannedTyped={props.draft.waterPlannedTyped}
+          planned={props.draft.waterPlanned}
           step={volumeStep}
           habits={props.habits}
           onField={(water) => props.change({ water })}
@@ -83,8 +82,7 @@ export function LiquidPart(props: PartProps) {
             dimension="mass"
             field={props.draft.sugar}
             read={props.reading.sugar}
-            planned={props.draft.sugarPlannedKg}
-            plannedTyped={props.draft.sugarPlannedTyped}
+            planned={props.draft.sugarPlanned}
             step={sugarStep}
             habits={props.habits}
             onField={(sugar) => props.change({ sugar })}
@@ -123,7 +121,6 @@ export function LiquidPart(props: PartProps) {
             field={props.draft.starter}
             read={props.reading.starter}
             planned={undefined}
-            plannedTyped={undefined}
             step={volumeStep}
             habits={props.habits}
             onField={(starter) => props.change({ starter })}

@@ -57,14 +57,14 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
       material: row.material,
       name: row.name,
       treated: row.treated,
-      plannedKg: row.plannedKg,
+      plannedKg: row.planned?.value,
       actual: read && keptMass(read),
     };
   });
   const hasSugar = draft.sugarProduct !== 'none';
   const hasStarter = draft.starterFrom !== 'none';
   const anything = parts.some(({ actual, plannedKg }) => (actual?.massKg ?? plannedKg) !== undefined);
-  const waterL = water.value ?? draft.waterPlannedL;
+  const waterL = water.value ?? draft.waterPlanned?.value;
   const all = [...rows.values(), volume, gasRoom, warmth, water, sugar, starter];
   const needs: FillNeed[] = [];
   if (!isVesselRead || offer?.peg !== undefined) needs.push('vessel');
@@ -88,13 +88,13 @@ export function readFill(draft: FillDraft, offers: FillOffers, countries: Countr
             report: report?.id,
             source: report?.source,
             alkalinityMeqPerL: report?.alkalinityMeqPerL ?? draft.alkalinityMeqPerL,
-            plannedL: draft.waterPlannedL,
+            plannedL: draft.waterPlanned?.value,
             actual: water.read && keptVolume(water.read),
           },
           sugar: hasSugar
             ? {
                 product: draft.sugarProduct,
-                plannedKg: draft.sugarPlannedKg,
+                plannedKg: draft.sugarPlanned?.value,
                 actual: sugar.read && keptMass(sugar.read),
               }
             : undefined,

@@ -34,7 +34,7 @@ export function ScrapsPart(props: PartProps & { readonly children?: JSX.Element 
   const groups = [...new Set(materials.filter(({ into }) => into === 'liquid').map(({ group }) => group))];
   const put = (row: Pick<FillRow, 'lot' | 'material' | 'name' | 'treated'>) => {
     const key = props.draft.rows.reduce((most, one) => Math.max(most, one.key), 0) + 1;
-    const fresh = { ...row, key, plannedKg: undefined, plannedTyped: undefined, amount: NO_TEXT };
+    const fresh = { ...row, key, planned: undefined, amount: NO_TEXT };
     props.change({ rows: [...props.draft.rows, fresh] });
   };
   const keys = createMemo(() => props.draft.rows.map(({ key }) => key), undefined, {
@@ -141,8 +141,7 @@ function ScrapsRow(props: PartProps & { readonly row: FillRow }) {
       dimension="mass"
       field={props.row.amount}
       read={read()}
-      planned={props.row.plannedKg}
-      plannedTyped={props.row.plannedTyped}
+      planned={props.row.planned}
       step={massStep}
       habits={props.habits}
       onField={(amount) => set({ amount })}

@@ -4,7 +4,7 @@ import type { Countries } from '#engine/quantity/ask.ts';
 import type { Field } from '../weigh-in/draft.ts';
 import type { Trouble } from '../weigh-in/reading.ts';
 import { AmountField } from './amount-field.tsx';
-import { typedInto } from './typed.ts';
+import { leftField, typedInto } from './typed.ts';
 
 export interface TypedFieldProps {
   readonly id: string;
@@ -33,7 +33,7 @@ export function TypedField(props: TypedFieldProps) {
           ? props.onField({ text, settled: props.field.settled })
           : props.onField(typedInto(props.field, text, props.dimension, props.countries))
       }
-      onLeave={settled}
+      onLeave={(text) => props.onField(leftField(props.field, text))}
       onGallon={(gallon) => props.onCountries({ ...props.countries, gallon })}
       onSpoon={(spoon) => props.onCountries({ ...props.countries, spoon })}
       onStyle={(style) => props.onCountries({ ...props.countries, style })}

@@ -7,6 +7,7 @@ import type { AmountRead } from '#engine/quantity/kept.ts';
 import { figureAlone } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
 import type { PlotFacts } from '#journal/parts/described.ts';
+import { canonical } from '#journal/same.ts';
 import { countriesOf } from '#tasks/plot/facts.ts';
 import { troubles } from '#words/en/weigh-in-labels.ts';
 import { sayAmountProblem } from '#words/quantity.ts';
@@ -38,6 +39,17 @@ type Measured = 'mass' | 'volume' | 'temperature' | 'count';
 
 const UNITS = { mass: ['kg', 'g', 'lb'], volume: ['L', 'mL', 'gal'], temperature: ['°C', '°F'], count: [] } as const;
 
+/**
+ * What a text from another sheet was read as there. A mass told by the volume of a product is none where another product is
+ * chosen: then the text is read here.
+ */
+function takenAs({ read, settled }: Field, more: Partial<Wanted> | undefined): AmountRead | undefined {
+  if (read === undefined || read.asTyped !== settled) return undefined;
+  const bulk = read.readWith.bulkKgPerL;
+  const isSame = bulk === undefined || read.band === undefined || canonical(bulk) === canonical(more?.bulkKgPerL);
+  return isSame ? read : undefined;
+}
+
 /** What a field holds. */
 export function readTyped(
   field: Field,
@@ -46,12 +58,19 @@ export function readTyped(
   more?: Partial<Wanted>,
 ): TypedReading {
   if (field.settled.trim() === '') return {};
+  const taken = takenAs(field, more);
+  if (taken !== undefined) return { value: taken.value, read: taken };
   const read = parse(field.settled, dimension, countries, more);
   if (read.ok) return { value: read.value, read };
   const said = sayAmountProblem(read);
   const sentence = troubles.field(field.settled, said.message, said.allowed);
   if (read.ask) return { trouble: { sentence, ask: read.ask } };
   return { trouble: read.problem.message === 'unit-missing' ? { sentence, units: UNITS[dimension] } : { sentence } };
+}
+
+/** The field as it is left: what was only passed through stays as it was read. */
+export function leftField(field: Field, text: string): Field {
+  return text === field.settled ? field : { text, settled: text };
 }
 
 /** The field after a key: what can be read is read at once, the rest when the field is left. */

@@ -2,6 +2,7 @@
 // typed text means is read in reading.ts. The example is the demo garden's peg 14, all invented.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import type { AmountRead } from '#engine/quantity/kept.ts';
 import type { NumberStyle } from '#engine/quantity/number.ts';
 import type { GallonCountry, SpoonCountry } from '#engine/quantity/units.ts';
 import type { Treated } from '#engine/scraps/part.ts';
@@ -12,6 +13,8 @@ import { USUAL_GAS_ROOM } from '../parts/usual-gas-room.ts';
 export interface Field {
   readonly text: string;
   readonly settled: string;
+  /** What the settled text was read as where it was typed: on another sheet it is never read again. */
+  readonly read?: AmountRead | undefined;
 }
 
 /** One lot of scraps on the sheet. */

@@ -1,29 +1,33 @@
-// Hands the weighed-in plan to the filling sheet: amounts as typed beside what they were read as.
+// Hands the weighed-in plan to the filling sheet: every amount as it was read here, with all that it was read with, and each
+// lot under the key that it has on this sheet. Rows without a weight are no part of the plan.
 
 import { material } from '#engine/tables/index.ts';
 import { lasting } from '../app/device.ts';
 import { draftPrefix } from '../app/draft.ts';
 import { PLAN_KEY, type WeighInPlan } from '../fill/draft.ts';
 import type { Draft } from './draft.ts';
-import type { FitQuestion } from './reading.ts';
+import type { FitQuestion, Reading } from './reading.ts';
 
 /** Leaves the plan where the filling sheet looks for it. */
-export function handOver(question: FitQuestion, draft: Draft): void {
-  const weighed = draft.lots.filter((lot) => question.plants.some((one) => one.material === lot.material));
+export function handOver(question: FitQuestion, { amounts, weighedLots }: Reading, draft: Draft): void {
+  const { gallon, spoon, style } = draft;
+  const { product } = draft.sugar;
   const plan: WeighInPlan = {
-    vesselL: question.vessel.volumeL,
+    vessel: amounts.vessel,
     gasRoom: question.vessel.gasRoom,
     ...(question.vessel.lid === undefined ? {} : { lid: question.vessel.lid }),
     ...(draft.vessel.shape === undefined ? {} : { shape: draft.vessel.shape }),
-    plants: question.plants.map((plant, i) => ({
-      ...plant,
-      name: material(plant.material)?.name ?? plant.material,
-      typed: weighed[i]?.weight.settled ?? '',
+    plants: weighedLots.map(({ key, material: id, treated }) => ({
+      key,
+      material: id,
+      name: material(id)?.name ?? id,
+      amount: amounts.lots.get(key),
+      ...(treated === undefined ? {} : { treated }),
     })),
-    waterL: question.water.volumeL,
-    waterTyped: draft.water.volume.settled,
+    water: amounts.water,
     ...(question.water.alkalinityMeqPerL === undefined ? {} : { alkalinityMeqPerL: question.water.alkalinityMeqPerL }),
-    ...(question.sugar === undefined ? {} : { sugar: { ...question.sugar, typed: draft.sugar.weight.settled } }),
+    ...(product === undefined ? {} : { sugar: { product, amount: amounts.sugar } }),
+    countries: { gallon, spoon, style },
   };
   lasting.write(`${draftPrefix()}${PLAN_KEY}`, JSON.stringify(plan));
 }

@@ -2,6 +2,7 @@
 // field, all at once. What is empty is missing, never nothing; what cannot be read holds the answer back.
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
+import { type AmountRead, lessBowl } from '#engine/quantity/kept.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
 import type { Treated } from '#engine/scraps/part.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
@@ -26,9 +27,19 @@ export interface FitQuestion {
   readonly sugar?: { readonly product: string; readonly massKg: number };
 }
 
+/** The amounts of the sheet as they were read; lots by their keys. */
+export interface AmountsRead {
+  readonly vessel: AmountRead | undefined;
+  readonly lots: ReadonlyMap<number, AmountRead>;
+  readonly water: AmountRead | undefined;
+  readonly sugar: AmountRead | undefined;
+}
+
 export interface Reading {
   readonly troubles: ReadonlyMap<string, Trouble>;
   readonly missing: readonly Missing[];
+  /** Amounts as they were read, to be handed over; a lot's is what is in its bowl. */
+  readonly amounts: AmountsRead;
   readonly vesselL: number | undefined;
   readonly shape: ShapeKind;
   /** Net weight of each lot by its key, where it can be read. */
@@ -59,32 +70,34 @@ export function readDraft(
     if (text.trim() === '') return undefined;
     const { gallon, spoon, style } = draft;
     const read = parseAmount(text, { dimension, gallon, spoon, style, ...more });
-    if (read.ok) return read.value;
+    if (read.ok) return read;
     found.set(name, troubleOf(text, read, dimension));
     return undefined;
   };
 
-  const vesselL = amount('vessel.volume', draft.vessel.volume.settled, 'volume');
+  const vessel = amount('vessel.volume', draft.vessel.volume.settled, 'volume');
+  const vesselL = vessel?.value;
   const gasRoom = share(draft.vessel.gasRoom.settled);
   if (gasRoom === undefined) {
     found.set('vessel.gasRoom', { sentence: troubles.gasRoom(draft.vessel.gasRoom.settled) });
   }
-  const waterL = amount('water.volume', draft.water.volume.settled, 'volume');
+  const water = amount('water.volume', draft.water.volume.settled, 'volume');
+  const waterL = water?.value;
   const hardness = draft.water.alkalinity.settled.trim();
   const told = hardness === '' ? undefined : alkalinity(hardness, draft.water.alkalinityUnit);
   const untold = hardness === '';
   if (told === undefined && !untold) found.set('water.alkalinity', { sentence: troubles.alkalinity(hardness) });
 
-  const lotKg = new Map<number, number>();
+  const lots = new Map<number, AmountRead>();
   const bowls = new Map<number, number>();
   for (const lot of draft.lots) {
-    const grossKg = amount(lotField(lot.key, 'weight'), lot.weight.settled, 'mass');
-    const bowlKg = lot.bowl && amount(lotField(lot.key, 'bowl'), lot.bowl.settled, 'mass');
+    const gross = amount(lotField(lot.key, 'weight'), lot.weight.settled, 'mass');
+    const bowlKg = lot.bowl && amount(lotField(lot.key, 'bowl'), lot.bowl.settled, 'mass')?.value;
     if (bowlKg !== undefined) bowls.set(lot.key, bowlKg);
-    if (grossKg === undefined) continue;
+    if (gross === undefined) continue;
     if (bowlKg === undefined) {
-      if (!found.has(lotField(lot.key, 'bowl'))) lotKg.set(lot.key, grossKg);
-    } else if (bowlKg < grossKg) lotKg.set(lot.key, grossKg - bowlKg);
+      if (!found.has(lotField(lot.key, 'bowl'))) lots.set(lot.key, gross);
+    } else if (bowlKg < gross.value) lots.set(lot.key, lessBowl(gross, bowlKg));
     else {
       const sentence = troubles.bowl(lot.bowl?.settled ?? '', lot.weight.settled);
       found.set(lotField(lot.key, 'bowl'), { sentence });
@@ -93,9 +106,10 @@ export function readDraft(
 
   const product = draft.sugar.product;
   const bulkKgPerL = (product && sugarProduct(product)?.bulkKgPerL) || ('ask' as const);
-  const sugarKg = amount('sugar.weight', draft.sugar.weight.settled, 'mass', { bulkKgPerL });
+  const sugar = amount('sugar.weight', draft.sugar.weight.settled, 'mass', { bulkKgPerL });
+  const sugarKg = sugar?.value;
 
-  const weighedLots = draft.lots.filter((lot) => lotKg.has(lot.key));
+  const weighedLots = draft.lots.filter((lot) => lots.has(lot.key));
   const missing: Missing[] = [];
   if (draft.vessel.volume.settled.trim() === '') missing.push('vessel');
   if (!draft.lots.some((lot) => lot.weight.settled.trim() !== '')) missing.push('scraps');
@@ -109,7 +123,7 @@ export function readDraft(
           vessel: { volumeL: vesselL, gasRoom, ...(lid ? { lid } : {}) },
           plants: weighedLots.map((lot) => ({
             material: lot.material,
-            massKg: lotKg.get(lot.key) ?? Number.NaN,
+            massKg: lots.get(lot.key)?.value ?? Number.NaN,
             ...(lot.treated ? { treated: lot.treated } : {}),
           })),
           water: { volumeL: waterL, ...(told === undefined ? {} : { alkalinityMeqPerL: told }) },
@@ -119,9 +133,10 @@ export function readDraft(
   return {
     troubles: found,
     missing,
+    amounts: { vessel, lots, water, sugar },
     vesselL,
     shape: kindOf(vesselL ?? 0, draft.vessel.shape),
-    lotKg,
+    lotKg: new Map([...lots].map(([key, { value }]) => [key, value])),
     bowlKg: bowls,
     waterL,
     sugarKg,

@@ -34,7 +34,7 @@ export function WeighIn() {
   function fillNow() {
     const { question } = reading();
     if (question === undefined) return;
-    handOver(question, act.draft());
+    handOver(question, reading(), act.draft());
     navigate('/fill');
   }
   function compare() {
