@@ -13,7 +13,7 @@ import { scrapsRules } from '#engine/rules/scraps.ts';
 import { lidRules } from '#engine/rules/vessel.ts';
 import type { Assumed } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
-import { sugarProduct } from '#engine/scraps/sugar.ts';
+import { sugarOrWhite } from '#engine/scraps/sugar.ts';
 import { assumedUsual, usual } from '#engine/scraps/usual.ts';
 import { workFill, workInputs, workSugar } from '#engine/working/fit.ts';
 import type { Working } from '#engine/working/working.ts';
@@ -85,8 +85,6 @@ type Answer =
 
 /** White sugar stands in where no product is named yet: 0 kg of it. */
 export function recipeOf(input: FitInput): Recipe {
-  const product = sugarProduct(input.sugar?.product ?? 'white-sugar');
-  if (product === undefined) throw new Error(`no such sugar product: ${input.sugar?.product}`);
   return {
     vessel: { ...input.vessel, gasRoom: input.vessel.gasRoom ?? usual('vessel.gasRoomFraction').likely },
     plants: input.plants.map(resolvePart),
@@ -95,7 +93,7 @@ export function recipeOf(input: FitInput): Recipe {
       alkalinityMeqPerL: input.water.alkalinityMeqPerL ?? usual('water.alkalinityMeqPerL').likely,
       ph: input.water.ph ?? usual('water.ph').likely,
     },
-    sugar: { product, massKg: input.sugar?.massKg ?? 0 },
+    sugar: { product: sugarOrWhite(input.sugar?.product), massKg: input.sugar?.massKg ?? 0 },
     targetPh: input.targetPh,
   };
 }

@@ -13,11 +13,11 @@ import {
 } from '#engine/ground/supply.ts';
 import { asRange, inverse, point, product, type Range, scale, sum } from '#engine/quantity/range.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
-import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { usual, usualBand } from '#engine/scraps/usual.ts';
 import { material } from '#engine/tables/index.ts';
 import { momentOf } from '#journal/moment.ts';
-import type { ActIn, BatchIn, LedgerInput } from './ledger-input.ts';
+import { strainedOf } from '#plot/batch/strained.ts';
+import type { ActIn, LedgerInput } from './ledger-input.ts';
 import type { PortionIn } from './portion.ts';
 
 type Pour = Extract<ActIn, { readonly kind: 'pour' }>;
@@ -28,23 +28,6 @@ const USUAL: Readonly<Partial<Record<Dressing['kind'], string>>> = {
   compost: 'finished-compost',
   'cover-crop': 'legume-tops',
 };
-
-/** A batch of the question as the bottle's rooms take it. */
-export function strainedOf(batch: Omit<BatchIn, 'name'>): StrainedBatch {
-  const product = sugarProduct(batch.sugar?.product ?? 'white-sugar');
-  if (product === undefined) throw new Error(`no such sugar product: ${batch.sugar?.product}`);
-  return {
-    plants: batch.plants.map(resolvePart),
-    waterL: batch.water.volumeL,
-    sugar: { product, massKg: batch.sugar?.massKg ?? 0 },
-    starterL: batch.starterL,
-    days: batch.days,
-    temperatureC: 20,
-    finalPh: batch.finalPh,
-    drainedL: batch.drainedL,
-    solidsKg: batch.solidsKg ?? 0,
-  };
-}
 
 /** Grams in a litre of a strained batch. */
 export function liquidOf(batch: StrainedBatch): LiquidGrams {

@@ -3,7 +3,7 @@
 
 import * as z from 'zod/mini';
 import { type UseFirst, useFirst } from '#engine/bottle/keep.ts';
-import type { ElementFate, StrainedBatch } from '#engine/bottle/liquid.ts';
+import type { ElementFate } from '#engine/bottle/liquid.ts';
 import { type Strained, strainedBatch } from '#engine/bottle/strained.ts';
 import { point, type Range } from '#engine/quantity/range.ts';
 import { strainRules } from '#engine/rules/bottle.ts';
@@ -11,11 +11,10 @@ import { judge } from '#engine/rules/rule.ts';
 import { scrapsRules } from '#engine/rules/scraps.ts';
 import { bottleUseRules, lidRules, liftRules } from '#engine/rules/vessel.ts';
 import type { Assumed } from '#engine/scraps/part.ts';
-import { resolvePart } from '#engine/scraps/resolve.ts';
-import { sugarProduct } from '#engine/scraps/sugar.ts';
 import { barOfAtm, type Closed, pressureAtm } from '#engine/souring/gas/pressure.ts';
 import { type StrainTrace, workStrain } from '#engine/working/strain.ts';
 import type { Working } from '#engine/working/working.ts';
+import { strainedOf } from '#plot/batch/strained.ts';
 import { scrapsCautions } from '#words/en/scraps.ts';
 import { strainCautions } from '#words/en/strain.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
@@ -104,23 +103,6 @@ type Answer =
   | { readonly ok: true; readonly value: StrainResult }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** White sugar stands in where no product is named: 0 kg of it. */
-function batchOf(input: StrainInput): StrainedBatch {
-  const product = sugarProduct(input.sugar?.product ?? 'white-sugar');
-  if (product === undefined) throw new Error(`no such sugar product: ${input.sugar?.product}`);
-  return {
-    plants: input.plants.map(resolvePart),
-    waterL: input.water.volumeL,
-    sugar: { product, massKg: input.sugar?.massKg ?? 0 },
-    starterL: input.starterL,
-    days: input.days,
-    temperatureC: input.temperatureC,
-    finalPh: input.finalPh,
-    drainedL: input.drainedL,
-    solidsKg: input.solidsKg,
-  };
-}
-
 /** The bottle as a closed vessel with all its sugar to yeast; the batch's own warmth where none is told. */
 function closedBottle(input: StrainInput): Closed | undefined {
   if (input.bottle === undefined) return undefined;
@@ -135,7 +117,7 @@ function closedBottle(input: StrainInput): Closed | undefined {
 }
 
 function traceOf(input: StrainInput): StrainTrace {
-  const batch = batchOf(input);
+  const batch = strainedOf(input);
   const closed = closedBottle(input);
   return {
     batch,

@@ -44,7 +44,6 @@ const batch: StrainedBatch = {
   sugar: { product: sugarProduct('white-sugar') as SugarProduct, massKg: 0 },
   starterL: 0,
   days: 10,
-  temperatureC: 20,
   finalPh: 3.8,
   drainedL: 8,
   solidsKg: 1.9,

@@ -57,7 +57,6 @@ const batch: fc.Arbitrary<StrainedBatch> = fc.record({
   }),
   starterL: between(0, 5),
   days: printed(200),
-  temperatureC: between(0, 40),
   finalPh: between(2.5, 8),
   drainedL: printed(400),
   solidsKg: between(0, 200),

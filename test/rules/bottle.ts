@@ -28,7 +28,6 @@ const sound: StrainedBatch = {
   sugar: { product, massKg: 0 },
   starterL: 0,
   days: 10,
-  temperatureC: 20,
   finalPh: 3.8,
   drainedL: 8,
   solidsKg: 1.9,

@@ -4,12 +4,12 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fold } from '#journal/fold.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { DEMO_FIRST_DAY, DEMO_LAST_DAY, gardenEntries } from '#tasks/demo/garden.ts';
 import { task, type Word } from '#tasks/index.ts';
 import { liquidOf } from '#tasks/ledger-supply.ts';
 import { plotLedger } from '#tasks/plot/ledger.ts';
 import { useFirstDates } from '#tasks/plot/shelf.ts';
-import { strainedFrom } from '#tasks/plot/strained-batch.ts';
 import { digestOfLines } from '../../scripts/versions.mjs';
 import { root } from '../house/code.ts';
 

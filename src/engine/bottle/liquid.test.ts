@@ -19,7 +19,6 @@ const batch: StrainedBatch = {
   sugar: { product: white, massKg: 0.1 },
   starterL: 0,
   days: 10,
-  temperatureC: 20,
   finalPh: 3.8,
   drainedL: 8,
   solidsKg: 2,

@@ -15,7 +15,6 @@ export interface StrainedBatch {
   /** Liquid of an earlier batch put in at the start; its own nutrients are not known and not counted. */
   readonly starterL: number;
   readonly days: number;
-  readonly temperatureC: number;
   readonly finalPh: number;
   readonly drainedL: number;
   readonly solidsKg: number;

@@ -2,19 +2,17 @@
 // in the vessel. The thing is mixed; the drawing shows it in layers, as the scale saw it.
 
 import { type Layer, layers, withStarter } from '#engine/pail/volume.ts';
-import { resolvePart } from '#engine/scraps/resolve.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { litresOf } from '#journal/parts/contents.ts';
-import { portionOf, sugarsOf } from './recipe.ts';
+import { plantsOf, sugarsOf } from './recipe.ts';
 
 /** The layers of a batch from the floor up, in the order of a recipe; nothing where nothing is left. */
 export function layersOf(batch: Batch): readonly Layer[] {
   const { contents, presentL } = batch;
-  const { parts, waterL, starterL } = contents;
+  const { waterL, starterL } = contents;
   const wholeL = litresOf(contents);
   const share = wholeL > 0 ? presentL / wholeL : 0;
-  const plants = parts.map((part) => resolvePart(portionOf(part)));
-  const whole = layers({ plants, waterL: waterL + starterL, sugars: sugarsOf(batch) });
+  const whole = layers({ plants: plantsOf(batch), waterL: waterL + starterL, sugars: sugarsOf(batch) });
   return withStarter(whole, starterL).flatMap((layer) => {
     const litres = layer.litres * share;
     return litres > 0 ? [{ ...layer, litres }] : [];

@@ -1,8 +1,8 @@
-// A batch of the record on its way to the engine: its parts as lots of scraps, its sugars as one, the alkalinity of its
-// water. What nobody told is told here once for all who ask.
+// A batch of the record on its way to the engine: what was entered of it, and the same with every figure in place. Every question about a
+// batch starts here: its layers, the sugar left, its straining, its forecast.
 
 import type { Mix, SugarIn } from '#engine/pail/recipe.ts';
-import type { Assumed, Portion } from '#engine/scraps/part.ts';
+import type { Assumed, Part, Portion } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarOrWhite, sugarProduct } from '#engine/scraps/sugar.ts';
 import { assumedUsual, usual, usualBand } from '#engine/scraps/usual.ts';
@@ -11,8 +11,27 @@ import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { BatchPart } from '#journal/parts/contents.ts';
 
-/** A question needs some water; a batch without any is asked with a drop. @arithmetic */
+/** A balance needs some water; a batch without any is asked with a drop. @arithmetic */
 export const DROP_L = 1e-6;
+
+/** What was entered of a batch, before any table has spoken. */
+export interface BatchEntered {
+  readonly plants: readonly Portion[];
+  readonly water: { readonly volumeL: number; readonly alkalinityMeqPerL?: number | undefined };
+  readonly sugar: { readonly product: string; readonly massKg: number };
+  readonly starterL: number;
+}
+
+/** What was entered of a batch: what every question about it starts from. */
+export function enteredOf(plot: Plot, batch: Batch): BatchEntered {
+  const { parts, waterL, starterL } = batch.contents;
+  return {
+    plants: parts.map(portionOf),
+    water: { volumeL: waterL, alkalinityMeqPerL: alkalinityOf(plot, batch) },
+    sugar: sugarOf(batch),
+    starterL,
+  };
+}
 
 /** Whether its dry matter is known, from the table or from an analysis. */
 export function isKnown({ material: id, analysis }: BatchPart): boolean {
@@ -20,7 +39,7 @@ export function isKnown({ material: id, analysis }: BatchPart): boolean {
 }
 
 /** A part of a batch as a lot of scraps. */
-export function portionOf(part: BatchPart): Portion {
+function portionOf(part: BatchPart): Portion {
   const { material: id, name, treated, analysis, massKg } = part;
   const row = id === undefined ? undefined : material(id);
   return {
@@ -35,17 +54,21 @@ export function portionOf(part: BatchPart): Portion {
 
 /** A batch as the pail's rooms take it; its starter counts as water. */
 export function mixOf(plot: Plot, batch: Batch): Omit<Mix, 'targetPh'> {
-  const { parts, waterL, starterL } = batch.contents;
-  const { product, massKg } = sugarOf(batch);
+  const { plants, water, sugar, starterL } = enteredOf(plot, batch);
   return {
-    plants: parts.map((part) => resolvePart(portionOf(part))),
+    plants: plants.map(resolvePart),
     water: {
-      volumeL: waterL + starterL,
-      alkalinityMeqPerL: alkalinityOf(plot, batch) ?? usual('water.alkalinityMeqPerL').likely,
+      volumeL: water.volumeL + starterL,
+      alkalinityMeqPerL: water.alkalinityMeqPerL ?? usual('water.alkalinityMeqPerL').likely,
       ph: usual('water.ph').likely,
     },
-    sugar: { product: sugarOrWhite(product), massKg },
+    sugar: { product: sugarOrWhite(sugar.product), massKg: sugar.massKg },
   };
+}
+
+/** The plants of a batch with every figure in place. */
+export function plantsOf({ contents }: Batch): readonly Part[] {
+  return contents.parts.map((part) => resolvePart(portionOf(part)));
 }
 
 /** What was taken of a batch that nobody told: of its water, and of parts that no table knows. */
@@ -74,7 +97,7 @@ export function sugarsOf({ contents }: Batch): readonly SugarIn[] {
 }
 
 /** The sugars as one: that of which there was most, with the weight of all. */
-export function sugarOf({ contents }: Batch): { readonly product: string; readonly massKg: number } {
+function sugarOf({ contents }: Batch): { readonly product: string; readonly massKg: number } {
   const most = [...contents.sugar].sort((a, b) => b.massKg - a.massKg)[0];
   const known = most !== undefined && sugarProduct(most.product) !== undefined;
   return {
@@ -84,7 +107,7 @@ export function sugarOf({ contents }: Batch): { readonly product: string; readon
 }
 
 /** Alkalinity of its water as reported; of several reports the hardest counts. @practice our caution, no source */
-export function alkalinityOf(plot: Plot, { contents }: Batch): number | undefined {
+function alkalinityOf(plot: Plot, { contents }: Batch): number | undefined {
   const told = contents.waters.flatMap((id) => {
     const report = plot.waters.find((one) => one.id === id)?.body.alkalinity;
     return report === undefined ? [] : [report.alkalinityMeqPerL];

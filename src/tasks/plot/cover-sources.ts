@@ -9,6 +9,7 @@ import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { coverSheet as words } from '#words/en/cover-sheet.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { pegName } from './batch-name.ts';
@@ -18,7 +19,6 @@ import { compostOf } from './heap-compost.ts';
 import { nameOf } from './kept-out.ts';
 import { elementsOf, releaseOf } from './ledger-dressings.ts';
 import { stateAt } from './shelf.ts';
-import { strainedFrom } from './strained-batch.ts';
 
 export interface SourcesAsk {
   readonly plot: Plot;

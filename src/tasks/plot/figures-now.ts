@@ -8,7 +8,8 @@ import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
-import { liquidOf, strainedOf } from '../ledger-supply.ts';
+import { strainedEntered, strainedOf } from '#plot/batch/strained.ts';
+import { liquidOf } from '../ledger-supply.ts';
 import {
   digestOf,
   type Figures,
@@ -19,14 +20,13 @@ import {
   litreFigures,
 } from './figures-shown.ts';
 import { useFirstDates } from './shelf.ts';
-import { batchAsked } from './strained-batch.ts';
 
 const NONE: Figures = { entered: '', figures: [] };
 
 /** A litre of a batch's liquid; a batch of which nobody told the plants has no figure. */
 export function liquidNow(plot: Plot, batch: Batch | undefined): Figures {
   if (batch === undefined || batch.contents.parts.length === 0) return NONE;
-  const asked = batchAsked(plot, batch);
+  const asked = strainedEntered(plot, batch);
   return { entered: liquidEntered(asked), figures: litreFigures(liquidOf(strainedOf(asked)).gPerL) };
 }
 
@@ -46,7 +46,7 @@ export function litresOf(plot: Plot): LitreOf {
   return (id) => {
     if (!made.has(id)) {
       const batch = plot.batches.get(id);
-      const asked = batch && batch.contents.parts.length > 0 ? batchAsked(plot, batch) : undefined;
+      const asked = batch && batch.contents.parts.length > 0 ? strainedEntered(plot, batch) : undefined;
       made.set(id, asked && { entered: liquidEntered(asked), grams: liquidOf(strainedOf(asked)) });
     }
     return made.get(id);

@@ -8,7 +8,7 @@ import { version } from '#engine/tables/version.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { mixed } from '#journal/question.ts';
 import { canonical } from '#journal/same.ts';
-import type { BatchIn } from '../ledger-input.ts';
+import type { StrainedEntered } from '#plot/batch/strained.ts';
 
 export type FiguresShown = NonNullable<Body<'peg.strained'>['figuresShown']>;
 export type FigureShown = FiguresShown['figures'][number];
@@ -36,7 +36,7 @@ export function withRemark<T extends { figuresShown?: FiguresShown | undefined }
 }
 
 /** What the figures of a litre are computed from: all that was entered, before any table has spoken. */
-export interface LiquidEntered extends Pick<BatchIn, 'plants' | 'sugar' | 'starterL' | 'days' | 'finalPh'> {
+export interface LiquidEntered extends Pick<StrainedEntered, 'plants' | 'sugar' | 'starterL' | 'days' | 'finalPh'> {
   readonly water: { readonly volumeL: number };
 }
 

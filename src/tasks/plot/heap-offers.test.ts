@@ -3,12 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { strainedBatch } from '#engine/bottle/strained.ts';
 import { fold } from '#journal/fold.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { kg, recorder } from '../../../test/scenarios/recorder.ts';
 import { gardenEntries } from '../demo/garden.ts';
 import { heapView } from './heap.ts';
 import { readFeeding } from './heap-forms.ts';
 import { heapOffers, namedBy } from './heap-offers.ts';
-import { strainedFrom } from './strained-batch.ts';
 
 const today = '2026-06-10';
 const me = recorder();

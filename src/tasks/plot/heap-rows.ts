@@ -16,10 +16,10 @@ import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import type { Batch } from '#journal/parts/batch.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { heapNames } from '#words/en/heap-sheet.ts';
 import { solidsPortion } from '../ledger-supply.ts';
 import { pegName } from './batch-name.ts';
-import { strainedFrom } from './strained-batch.ts';
 
 type Told = Body<'heap.fed'>['ingredients'][number];
 

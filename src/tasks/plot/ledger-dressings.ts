@@ -7,10 +7,10 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { ActOf } from '#journal/act.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { areaOf } from '#plot/place/bed-area.ts';
 import { type DressingGiven, dressingSupply } from '../ledger-supply.ts';
 import { heapCompost } from './heap-compost.ts';
-import { strainedFrom } from './strained-batch.ts';
 
 /** Compost of a heap on a day, as its own mix makes it. */
 export type Composts = (heap: string, on: string) => Partial<DressingGiven>;

@@ -14,6 +14,7 @@ import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { strainedFrom } from '#plot/batch/strained.ts';
 import { type BedSeason, seasonOf } from '#plot/ground/season.ts';
 import { areaOf } from '#plot/place/bed-area.ts';
 import { hemisphereOf } from '#plot/place/hemisphere.ts';
@@ -24,7 +25,6 @@ import { cropBefore, cropsYearBefore, residuesOf, yearsApartOn } from '../residu
 import { pegNameOf } from './batch-name.ts';
 import { compostsOf, dressingsOn } from './ledger-dressings.ts';
 import { goalsOf, ownCropsOf } from './own-crops.ts';
-import { strainedFrom } from './strained-batch.ts';
 
 /** What the ledger of a plot is asked for: local dates, both counted. */
 export interface PlotLedgerAsk {

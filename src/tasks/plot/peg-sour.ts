@@ -4,7 +4,7 @@
 import type * as z from 'zod/mini';
 import { upToFillLineL } from '#engine/pail/volume.ts';
 import { litresOf } from '#journal/parts/contents.ts';
-import { alkalinityOf, DROP_L, portionOf, sugarOf } from '#plot/batch/recipe.ts';
+import { DROP_L, enteredOf } from '#plot/batch/recipe.ts';
 import type { sourSchema } from '../sour-input.ts';
 import type { PegAsk, PegView } from './peg.ts';
 import { type WarmthOfBatch, warmthOf } from './peg-warmth.ts';
@@ -37,15 +37,15 @@ export type PegSour =
 /** The question about a peg as its sheet shows it. */
 export function pegSour({ plot, batch, view }: Pick<PegAsk, 'plot' | 'batch'> & { readonly view: PegView }): PegSour {
   const { contents } = batch;
-  const parts = contents.parts.filter(({ massKg }) => massKg >= GRAM_KG);
+  const { water, sugar, starterL, plants: all } = enteredOf(plot, batch);
+  const plants = all.filter(({ massKg }) => massKg >= GRAM_KG);
   const wholeL = litresOf(contents);
   if (!(wholeL > DROP_L)) return { ok: false, why: 'nothing-in-it' };
-  if (parts.length === 0) return { ok: false, why: 'no-plants' };
+  if (plants.length === 0) return { ok: false, why: 'no-plants' };
   const warmth = warmthOf(plot, batch, view.temperature?.told ?? []);
   if (warmth === undefined) return { ok: false, why: 'no-warmth' };
   const facts = batch.vessel === undefined ? undefined : plot.vessels.get(batch.vessel);
   const { volumeL, lid } = view.vessel;
-  const alkalinityMeqPerL = alkalinityOf(plot, batch);
   const ahead = view.endedOn === undefined ? AHEAD_DAYS : 1;
   return {
     ok: true,
@@ -54,13 +54,10 @@ export function pegSour({ plot, batch, view }: Pick<PegAsk, 'plot' | 'batch'> & 
         volumeL: volumeL ?? wholeL / upToFillLineL({ volumeL: 1, gasRoomFraction: undefined }),
         ...(facts?.gasRoomFraction !== undefined && { gasRoom: facts.gasRoomFraction }),
       },
-      plants: parts.map(portionOf),
-      water: {
-        volumeL: Math.max(contents.waterL, DROP_L),
-        ...(alkalinityMeqPerL !== undefined && { alkalinityMeqPerL }),
-      },
-      sugar: sugarOf(batch),
-      starterL: contents.starterL,
+      plants,
+      water: { ...water, volumeL: Math.max(water.volumeL, DROP_L) },
+      sugar,
+      starterL,
       temperatureC: warmth.days.map((day) => [...day]),
       days: Math.min(MOST_DAYS, Math.max(LEAST_DAYS, Math.ceil(view.judgedDay) + ahead)),
       ...(lid !== undefined && { lid }),

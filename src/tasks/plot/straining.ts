@@ -15,7 +15,8 @@ import type { Body } from '#journal/kinds/index.ts';
 import { daysIn, type Moment, momentOf } from '#journal/moment.ts';
 import type { Batch } from '#journal/parts/batch.ts';
 import { LIQUID_KG_PER_L } from '#journal/parts/contents.ts';
-import { assumedIn, DROP_L, isKnown, portionOf, sugarOf } from '#plot/batch/recipe.ts';
+import { assumedIn, isKnown } from '#plot/batch/recipe.ts';
+import { strainedEntered } from '#plot/batch/strained.ts';
 import { sugarLeftGPerL } from '#plot/batch/sugar-left.ts';
 import { careCautions } from '#words/en/care.ts';
 import { profileCautions } from '#words/en/profile.ts';
@@ -215,12 +216,8 @@ interface Worked {
 /** The question of the word `strain`, from what is known of the batch. */
 function questionOf(ask: StrainingAsk, { finalPh, peg, sugarLeftGPerL }: Worked) {
   const { batch, bottle } = ask;
-  const { contents } = batch;
   return {
-    plants: contents.parts.map(portionOf),
-    water: { volumeL: Math.max(contents.waterL, DROP_L) },
-    sugar: sugarOf(batch),
-    starterL: contents.starterL,
+    ...strainedEntered(ask.plot, batch),
     days: dayOf(ask),
     temperatureC: peg.temperature?.meanC ?? usual('bottle.temperatureC').likely,
     finalPh,
