@@ -73,7 +73,7 @@ test('a barrel far too large is drawn nearly empty and offers to make more or ta
 }) => {
   await overfill(page);
   await page.getByLabel('Vessel holds').fill('60 L');
-  await page.getByLabel('barrel').check();
+  await page.getByRole('radio', { name: 'barrel' }).check();
   // usable 60 × 0.75 = 45.0 L; about 10.6 L in it
   expect(await verdictText(page)).toMatch(/^34\.\d L left empty$/);
   await expect(page.getByRole('button', { name: /Make 4\.\d times as much/ })).toBeVisible();
