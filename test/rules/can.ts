@@ -3,7 +3,7 @@
 
 import { type PourOrder, pour } from '#engine/can/pour.ts';
 import { batchRules } from '#engine/rules/batch.ts';
-import { type BedSituation, bedRules } from '#engine/rules/bed.ts';
+import { type BedSituation, bedRules, type Spacing, spacingRules } from '#engine/rules/bed.ts';
 import { type CanSituation, canRules } from '#engine/rules/can.ts';
 import { examplesOf } from './example.ts';
 
@@ -103,4 +103,9 @@ const beds = examplesOf(bedRules, {
   'bed-fed-just-now': [{ ...bed, fedDays: 1 }, bed],
 });
 
-export const canExamples = [...batches, ...cans, ...beds];
+const spacing: Spacing = { fedDays: 2, nextDays: 12, on: '2026-07-19', today: '2026-07-07' };
+const spacings = examplesOf(spacingRules, {
+  'bed-fed-lately': [spacing, { ...spacing, fedDays: 14, nextDays: 0, on: '2026-07-07' }],
+});
+
+export const canExamples = [...batches, ...cans, ...beds, ...spacings];

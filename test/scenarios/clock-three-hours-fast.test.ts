@@ -47,7 +47,7 @@ describe.each(orders(takenIn([...ground, fed])))('the evening before, in order %
   });
   it('neither does the round, the overview or the sheet on the shed door', () => {
     expect(roundOver({ plot, now, liquid: bottle.id }).beds).toMatchObject([{ fedDays: 0 }]);
-    expect(lineView({ plot, now }).round).toMatchObject({ due: false, on: '2026-07-21' });
+    expect(lineView({ plot, now }).round).toMatchObject({ due: false, dueL: 0, held: 1 });
     expect(shedSheet({ plot, now }).picks).toMatchObject([{ answer: 'wait', tillOn: '2026-07-21' }]);
   });
   it('and the next day it counts by its own date', () => {

@@ -109,11 +109,11 @@ describe('the pegs of the demo garden', () => {
     expect(held.filter(([, isHeld]) => isHeld !== true)).toEqual([]);
     expect(held.length).toBeGreaterThan(15);
   });
-  it('opens on a day with the tunnel still to be fed, beds fed that morning, and raw fruit that waits', () => {
+  it('opens on a day with beds fed that morning, a tunnel that waits for its picking, and raw fruit that waits', () => {
     const now = `${DEMO_TODAY}T12:00`;
     const plot = on(DEMO_TODAY);
     expect(DEMO_TODAY).toBe('2026-07-07');
-    expect(lineView({ plot, now }).round).toMatchObject({ dueBeds: ['T'], due: true });
+    expect(lineView({ plot, now }).round).toMatchObject({ on: '2026-07-21', held: 2, due: false });
     const picks = pickList({ plot, now });
     expect(
       picks

@@ -106,9 +106,9 @@ test.describe('at 390 px', () => {
   });
 
   test('what wants a hand is counted, listed and led to', async ({ page }) => {
-    await openLine(page, '2026-07-07');
+    await openLine(page, '2026-07-14');
     await expect(page.locator('.hands-count')).toHaveText('1 thing wants a hand today');
-    await page.getByRole('link', { name: 'A round is due: 20\u00a0L.' }).click();
-    await expect(page).toHaveURL(/\/can$/);
+    await page.getByRole('link', { name: /^Let the gas out/ }).click();
+    await expect(page).toHaveURL(/\/shelf$/);
   });
 });

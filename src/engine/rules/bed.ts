@@ -15,7 +15,7 @@ export interface BedSituation {
 }
 
 /** A bed fed less than so many days ago may be fed twice by two people. @practice our caution, no source */
-const JUST_FED_DAYS = 2;
+export const JUST_FED_DAYS = 2;
 
 export const bedRules: readonly Rule<BedSituation>[] = [
   {
@@ -58,5 +58,25 @@ export const bedRules: readonly Rule<BedSituation>[] = [
     looksAt: 'days since the bed was last fed',
     speaksFor: 'general',
     when: ({ fedDays }) => (fedDays === undefined || fedDays >= JUST_FED_DAYS ? false : { fedDays }),
+  },
+];
+
+/** When a bed got its last whole feed, and how long till its next round. */
+export interface Spacing {
+  readonly fedDays: number;
+  readonly nextDays: number;
+  /** Local dates of that round and of today. */
+  readonly on: string;
+  readonly today: string;
+}
+
+export const spacingRules: readonly Rule<Spacing>[] = [
+  {
+    id: 'bed-fed-lately',
+    level: 'hold',
+    source: 'practice',
+    looksAt: 'days from the last whole feed of a bed to its next round; a patch test is no feed',
+    speaksFor: 'general',
+    when: ({ nextDays, ...said }) => (nextDays <= 0 ? false : said),
   },
 ];

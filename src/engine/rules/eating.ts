@@ -155,7 +155,7 @@ const OF_THE_CAN = ['leaf-eaten-raw', 'eaten-not-told'];
 /** Rules that guard plants, nozzles and weather, or wait for a fact or for another hand. */
 const OTHERS = new Set([
   ...canRules.map(({ id }) => id).filter((id) => !OF_THE_CAN.includes(id)),
-  ...['bed-nothing-grows', 'bed-size-not-told', 'bed-fed-just-now'],
+  ...['bed-nothing-grows', 'bed-size-not-told', 'bed-fed-just-now', 'bed-fed-lately'],
 ]);
 const OF_THE_HOUR = /^(hour|spray|pour)-/;
 

@@ -2,7 +2,7 @@
 // can and the bed. For whoever audits them; a task takes the lists of its own place, not this one.
 
 import { batchRules } from './batch.ts';
-import { bedRules } from './bed.ts';
+import { bedRules, spacingRules } from './bed.ts';
 import { bioassayRules } from './bioassay.ts';
 import { strainRules } from './bottle.ts';
 import { canRules } from './can.ts';
@@ -56,7 +56,7 @@ export const ruleGroups: readonly RuleGroup[] = [
   { place: 'Batch to be poured', rules: batchRules },
   { place: 'Those who eat', rules: eatingRules },
   { place: 'Can', rules: canRules },
-  { place: 'Bed', rules: bedRules },
+  { place: 'Bed', rules: [...bedRules, ...spacingRules] },
   { place: 'Hour to spray', rules: sprayRules },
   { place: 'Hour to pour', rules: pourHourRules },
   { place: 'Cress test', rules: germinationRules },

@@ -6,7 +6,7 @@ import type { Plot } from '#journal/fold.ts';
 import type { Bed } from '#journal/parts/beds.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { groundOf } from '#plot/place/ground.ts';
-import { fedShare, isTrial } from './line-round.ts';
+import { fedShare, isTrial } from './fed-area.ts';
 
 /** Litres that loose scraps take as they lie. @memory bulk figures of the materials table; the assumed one where it has none */
 export function volumeOfScrapsL(lots: readonly Lot[]): number {

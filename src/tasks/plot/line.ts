@@ -12,9 +12,10 @@ import { fileDueDays, type LastFile, unsavedElsewhere } from '#journal/unsaved.t
 import type { Basin } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { counted } from './counted.ts';
+import { fedM2, isTrial } from './fed-area.ts';
 import { type Hand, handsOf } from './line-hands.ts';
 import { pegsOnLine } from './line-pegs.ts';
-import { fedM2, isTrial, type Round, roundOf } from './line-round.ts';
+import { type Round, roundOf } from './line-round.ts';
 import { type Strip, standingBeds, stripsOf, volumeOfScrapsL } from './line-shapes.ts';
 import type { PegHand } from './peg.ts';
 import { type ShelfBottle, shelf } from './shelf.ts';
@@ -111,7 +112,7 @@ export function lineView({ plot: of, now, kept }: LineAsk): LineView {
   const pegs = pegsOnLine(plot, now);
   const shelved = shelf({ plot, now });
   const groups = shelved.bottles.map(bottlesOnLine);
-  const round = roundOf(plot, today);
+  const round = roundOf(plot, now);
   const beds = standingBeds(plot);
   const cans = [...plot.cans.values()].filter((can) => can.gone !== true && (can.kind ?? 'can') === 'can');
   const canL = cans.reduce((most, { volume }) => Math.max(most, volume?.volumeL ?? 0), 0);

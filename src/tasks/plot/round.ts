@@ -14,14 +14,14 @@ import { type Finding, judge } from '#engine/rules/rule.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
+import { lastRoundOn, spaced } from './between-feeds.ts';
 import { bedsThatMayBe, counted } from './counted.ts';
-import { DEPTH_L_PER_M2, POT_L } from './line-round.ts';
 import { type Liquid, liquidsOf } from './liquid.ts';
 import { profileOf } from './profile.ts';
 import { type StrengthChoice, type StrengthOf, strengthFor } from './strength.ts';
 
 /** Litres poured on a square metre, and on a pot. @practice */
-export const LITRES_PER = { m2: DEPTH_L_PER_M2, pot: POT_L } as const;
+export const LITRES_PER = { m2: 2, pot: 1 } as const;
 
 /** yes: feed it · hold: not now, and why · never: not this bed. */
 export type Verdict = 'yes' | 'hold' | 'never';
@@ -80,6 +80,10 @@ export interface RoundBed {
   readonly concentrateMl: number | undefined;
   /** Days since the last pour that counts or may count. */
   readonly fedDays: number | undefined;
+  /** Local date of the last pour that was a whole feed. */
+  readonly lastRoundOn: string | undefined;
+  /** Where nothing but the days since its last feed speaks against it: the date of its next round, today or later. */
+  readonly nextOn: string | undefined;
 }
 
 export interface Round {
@@ -112,7 +116,8 @@ export function roundOver(asked: RoundAsk): Round {
   const ask = { ...asked, plot: counted(asked.plot, asked.now) };
   const liquid = liquidsOf(ask.plot, ask.now).find(({ id }) => id === ask.liquid);
   const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
-  const beds = inWalkingOrder(ask.plot).map((bed) => strictestBed(bed, liquid, strength, ask));
+  const judged = inWalkingOrder(ask.plot).map((bed) => strictestBed(bed, liquid, strength, ask));
+  const beds = spaced(judged, ask.now).map(({ findings, ...bed }) => withReasons(bed, findings));
   const isPouring = liquid !== undefined && strength !== undefined;
   const fed = isPouring ? beds.filter(({ verdict }) => verdict === 'yes') : [];
   return {
@@ -129,25 +134,32 @@ export function bedOfRound(
   asked: RoundAsk,
   id: string,
 ): Pick<Round, 'liquid' | 'strength'> & { readonly bed?: RoundBed } {
-  const ask = { ...asked, plot: counted(asked.plot, asked.now) };
-  const liquid = liquidsOf(ask.plot, ask.now).find((one) => one.id === ask.liquid);
-  const strength = strengthFor(ask.strength ?? MATCHED, liquid?.plantsGPerL);
-  const bed = ask.plot.beds.get(id);
-  if (bed === undefined || bed.facts.gone === true) return { liquid, strength };
-  return { liquid, strength, bed: strictestBed(bed, liquid, strength, ask) };
+  const { liquid, strength, beds } = roundOver(asked);
+  const bed = beds.find((one) => one.bed === id);
+  return { liquid, strength, ...(bed && { bed }) };
 }
+
+/** A bed with more reasons, and the verdict that they come to. */
+function withReasons<B extends Judged>(bed: B, more: readonly Finding[]): B {
+  if (more.length === 0) return bed;
+  const reasons = [...bed.reasons, ...more];
+  return { ...bed, reasons, verdict: verdictOf(reasons) };
+}
+
+/** A bed before its round is set beside those of the others. */
+type Judged = Omit<RoundBed, 'nextOn'>;
 
 const STRICT: readonly Verdict[] = ['never', 'hold', 'yes'];
 
 /** A bed as it is and as it may be already: the answer that feeds least. */
-function strictestBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): RoundBed {
-  const rank = ({ verdict }: RoundBed) => STRICT.indexOf(verdict);
+function strictestBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): Judged {
+  const rank = ({ verdict }: Judged) => STRICT.indexOf(verdict);
   return bedsThatMayBe(bed)
     .map((one) => roundBed(one, liquid, strength, ask))
     .reduce((strictest, one) => (rank(one) < rank(strictest) ? one : strictest));
 }
 
-function roundBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): RoundBed {
+function roundBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | undefined, ask: RoundAsk): Judged {
   const { facts, crop, eaten } = bed;
   const portion = portionOf(bed, ask.litresPer?.[bed.id]);
   const fedDays = daysSinceFed(bed, ask.now);
@@ -174,6 +186,7 @@ function roundBed(bed: Bed, liquid: Liquid | undefined, strength: StrengthOf | u
     portion,
     concentrateMl: verdict === 'never' ? undefined : poured,
     fedDays,
+    lastRoundOn: lastRoundOn(bed, portionOf(bed)?.totalL, ask.now),
   };
 }
 

@@ -27,19 +27,19 @@ describe('the shelf on the day peg 14 was bottled', () => {
       age: 'in-date',
     });
   });
-  it('knows what a round wants: 69 L thinned', () => {
-    // 2 L/m² on 5.76 + 5.76 + 3.4 + 10 m² = 49.84 L, 12 pots 12 L, trial 3.6 m² 7.2 L
-    expect(view.round?.dilutedL).toBeCloseTo(49.84 + 12 + 7.2, 9);
+  it('knows what the next round wants while it is not held: 25.5 L on what is cooked', () => {
+    // 2 L/m² on 5.76 + 3.4 + 3.6 m²
+    expect(view.round?.dilutedL).toBeCloseTo(25.52, 9);
   });
 });
 
 describe('the shelf after a first round at 1 to 40', () => {
   const view = on('2026-07-07');
 
-  it('wants 1.68 L of concentrate a round, and has litres for two more', () => {
-    // 69.04 L / 41 = 1.684 L
-    expect(view.round?.concentrateL).toBeCloseTo(69.04 / 41, 9);
-    expect(view.round?.rounds).toBe(Math.floor(view.inDateL / (69.04 / 41)));
+  it('wants 0.90 L of concentrate for the next, and has litres for five', () => {
+    // 37.04 L / 41 = 0.903 L; 21 July, 4 and 18 August, 1 and 15 September, all before the 19th
+    expect(view.round?.concentrateL).toBeCloseTo(37.04 / 41, 9);
+    expect(view.round?.rounds).toBe(5);
     expect(view.inDateL).toBeLessThan(6.3);
   });
   it('empties one bottle before the next: at most one is neither full nor empty', () => {

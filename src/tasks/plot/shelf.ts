@@ -15,9 +15,10 @@ import type { Batch } from '#journal/parts/batch.ts';
 import type { Bottle } from '#journal/parts/bottles.ts';
 import type { PegName } from '#words/peg-name.ts';
 import { pegNameOf } from './batch-name.ts';
+import { ROUND_EVERY_DAYS } from './between-feeds.ts';
 import { counted } from './counted.ts';
 import { onDay } from './dates.ts';
-import { ROUND_EVERY_DAYS, roundOf } from './line-round.ts';
+import { roundOf } from './line-round.ts';
 import { pegWord } from './peg.ts';
 
 /** What the shelf is asked: the plot, and the local date and time. */
@@ -80,14 +81,13 @@ export interface ShelfBottle {
 
 /** What one round over the beds takes, and how many the shelf holds. */
 export interface RoundWant {
-  /** Diluted feed on all beds and pots that are fed, litres. */
+  /** Diluted feed on the beds and pots of the next round, litres. */
   readonly dilutedL: number;
-  /** Concentrate for that; undefined where neither a dilution nor a strength is known. */
+  /** Concentrate for that; undefined where there is nothing to pour. */
   readonly concentrateL: number | undefined;
-  /** As poured last; undefined where nothing was poured, and the strength aimed at counts. */
+  /** As the can mixes it, matched to the strength aimed at. */
   readonly ratio: Ratio | undefined;
   readonly aimGPerL: number;
-  readonly strengthGPerL: number | undefined;
   /** Whole rounds that the litres cover before they are past their dates; undefined where that is not known. */
   readonly rounds: number | undefined;
   readonly everyDays: number;
@@ -206,25 +206,22 @@ function phAt(batch: Batch, at: Moment): number | undefined {
 }
 
 /**
- * One round over the beds, and how many the shelf holds: thinned as it was poured last, else to the strength of a
- * published nettle feed.
+ * The next round over the beds as the can pours it, and how many such rounds the shelf holds.
  * @arithmetic litres of feed × share of concentrate
  */
 function roundWant(plot: Plot, now: string, bottles: readonly ShelfBottle[]): RoundWant | undefined {
-  const round = roundOf(plot, now.slice(0, 10));
-  const firstDays = round.on === undefined ? 0 : momentOf(round.on).dateDay - momentOf(now).dateDay;
-  if (!(round.wantedL > 0)) return undefined;
+  const { dueL, dueConcentrateL: concentrateL, ratio, on = now } = roundOf(plot, now);
+  if (!(dueL > 0)) return undefined;
   const aim = pailFigure('strength', 'leafStrengthGPerL');
-  const strengthGPerL = meanLeafStrength(plot, bottles);
-  const aimedL = strengthGPerL === undefined ? undefined : round.wantedL * Math.min(1, aim.likely / strengthGPerL);
-  const concentrateL = round.concentrateL ?? aimedL;
   return {
-    dilutedL: round.wantedL,
+    dilutedL: dueL,
     concentrateL,
-    ratio: round.ratio,
+    ratio,
     aimGPerL: aim.likely,
-    strengthGPerL,
-    rounds: concentrateL !== undefined && concentrateL > 0 ? roundsInTime(bottles, concentrateL, firstDays) : undefined,
+    rounds:
+      concentrateL !== undefined && concentrateL > 0
+        ? roundsInTime(bottles, concentrateL, momentOf(on).dateDay - momentOf(now).dateDay)
+        : undefined,
     everyDays: ROUND_EVERY_DAYS,
     source: citation(aim.source),
   };
@@ -248,25 +245,6 @@ function roundsInTime(bottles: readonly ShelfBottle[], concentrateL: number, fir
     // Litres are sums: what is short by less than a drop is no shortage.
     if (wanted > 1e-9) return rounds;
   }
-}
-
-/** Plants in a litre of what is on the shelf, by the litres left of each batch. @arithmetic */
-function meanLeafStrength(plot: Plot, bottles: readonly ShelfBottle[]): number | undefined {
-  let grams = 0;
-  let litres = 0;
-  for (const { batch, leftL } of bottles) {
-    const found = plot.batches.get(batch);
-    if (found === undefined) continue;
-    grams += leftL.likely * leafStrength(found);
-    litres += leftL.likely;
-  }
-  return litres > 0 && Number.isFinite(grams) ? grams / litres : undefined;
-}
-
-/** Grams of plant in a litre of the batch as filled. @arithmetic */
-function leafStrength({ contents }: Batch): number {
-  const plantsKg = contents.parts.reduce((total, { massKg }) => total + massKg, 0);
-  return (1000 * plantsKg) / (plantsKg + contents.waterL + contents.starterL);
 }
 
 function compare(a: string, b: string): number {

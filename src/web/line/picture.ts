@@ -2,6 +2,7 @@
 // sheet it leads to.
 
 import type { Manner } from '#engine/quantity/format.ts';
+import { concentrateFraction } from '#engine/quantity/ratio.ts';
 import { material } from '#engine/tables/index.ts';
 import type { LineView } from '#tasks/plot/line.ts';
 import {
@@ -56,7 +57,7 @@ export function pictureOf(view: LineView, manner: Manner): LinePicture {
       ...roundSaid(view.round, asked),
       to: '/can',
       canL: view.canL ?? 0,
-      concentrateFraction: view.round.concentrateL === undefined ? 0 : view.round.concentrateL / view.round.wantedL,
+      concentrateFraction: view.round.ratio === undefined ? 0 : concentrateFraction(view.round.ratio),
     },
     beds: { ...bedsSaid(view.beds, manner), to: '/pick', strips: view.beds.strips },
     heap: heapSaid(view.heap, view.today),

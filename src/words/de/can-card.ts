@@ -35,6 +35,8 @@ function date(on: string, today: string): string {
   return today.slice(0, 4) === on.slice(0, 4) ? text : `${text} ${year}`;
 }
 
+const ago = (days: number) => (days === 0 ? 'Heute' : days === 1 ? 'Gestern' : `Vor ${unit(days, 'Tagen', 0)}`);
+
 function measure(one: Measure): string {
   const rounded = Math.round(one.errorPercent * 10) / 10;
   const off = rounded === 0 ? '' : ` (${rounded > 0 ? '+' : '−'}${unit(Math.abs(rounded), '%', 1)})`;
@@ -115,6 +117,8 @@ const cautions: Readonly<Record<string, (values: Values) => string>> = {
   'bed-eaten-not-told': () => 'Roh oder gekocht? Auf dem Gartenblatt eintragen. Bis dahin zählt es als roh gegessen.',
   'bed-fed-just-now': (v) =>
     `${n(v, 'fedDays') < 1 ? 'Heute' : 'Gestern'} schon gegossen. Frage die anderen, bevor es zweimal geschieht.`,
+  'bed-fed-lately': (v) =>
+    `Warte auf die nächste Runde, ${date(String(v.on), String(v.today))}. ${ago(n(v, 'fedDays'))} wurde hier voll gegossen.`,
   ...hourCautions,
   'care-wash-before-picking': () => 'Hände, Kanne und Messbecher waschen, bevor du etwas erntest.',
 };

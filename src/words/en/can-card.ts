@@ -21,6 +21,8 @@ import { hoursWords } from './weather.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
 
+const ago = (days: number) => (days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago`);
+
 /** One sentence or two for each rule about a bed. */
 export const bedCautions: Readonly<Record<string, (values: Values) => string>> = {
   'bed-gets-none': (v) =>
@@ -35,6 +37,8 @@ export const bedCautions: Readonly<Record<string, (values: Values) => string>> =
     n(v, 'fedDays') < 1
       ? 'Fed today already. Ask the other keyholders before it is fed twice.'
       : 'Fed yesterday. Ask the other keyholders before it is fed twice.',
+  'bed-fed-lately': (v) =>
+    `Wait for the next round, ${sayDate(String(v.on), String(v.today))}. A whole feed was poured here ${ago(n(v, 'fedDays'))}.`,
 };
 
 const states: Readonly<Record<State, string>> = {

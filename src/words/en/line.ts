@@ -171,10 +171,11 @@ export function bottlesSaid(
 }
 
 interface RoundFacts {
-  readonly wantedL: number;
   readonly dueL: number;
   readonly dueConcentrateL: number | undefined;
   readonly dueBeds: readonly string[];
+  readonly later: number;
+  readonly held: number;
   readonly ratio: Ratio | undefined;
   readonly on: string | undefined;
   readonly due: boolean;
@@ -185,13 +186,13 @@ export function roundSaid(
   round: RoundFacts,
   { manner, today }: { readonly manner: Manner; readonly today: string },
 ): Said {
-  const some = round.dueL < round.wantedL;
+  const some = round.later + round.held > 0 && round.dueBeds.length > 0;
   const { ratio } = round;
   return said(
     'Can',
     litres(round.dueL, manner),
     [
-      round.wantedL === 0 ? 'no bed is fed' : undefined,
+      round.dueL > 0 ? undefined : round.held > 0 ? 'no bed may be fed now' : 'no bed is fed',
       some ? `for ${round.dueBeds.join(', ')}` : undefined,
       ratio === undefined
         ? undefined
@@ -199,12 +200,13 @@ export function roundSaid(
           ? `1${NBSP}L to ${figure(ratio.n)}${NBSP}L water`
           : `1${NBSP}L in ${figure(ratio.n)}${NBSP}L`,
       round.on === undefined
-        ? round.wantedL > 0
+        ? round.dueL > 0
           ? 'first round'
           : undefined
         : round.due
           ? undefined
           : sayDate(round.on, today),
+      round.held > 0 ? `${counted(round.held, 'bed')} must wait` : undefined,
     ],
     { hand: round.due ? 'today' : undefined, to: 'To the can card' },
   );

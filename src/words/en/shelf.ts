@@ -67,14 +67,14 @@ interface Round {
 export function roundLine(round: Round, inDateL: number): string {
   const litres = withUnit(round.dilutedL, 'L', 0);
   if (round.concentrateL === undefined)
-    return `One round over the beds takes ${litres} of thinned feed. How much concentrate that is waits for a batch.`;
-  const wants = `One round takes ${litres} thinned, of it ${withUnit(round.concentrateL, 'L', 2)} from these bottles`;
+    return `The next round takes ${litres} of diluted feed. How much concentrate that is depends on the batch.`;
+  const wants = `The next round takes ${litres} of diluted feed, of it ${withUnit(round.concentrateL, 'L', 2)} from these bottles`;
   const many = round.rounds ?? 0;
   const covers =
     many >= 1
-      ? `${withUnit(inDateL, 'L', 1)} in date covers ${counted(many, 'round')}, one every ${withUnit(round.everyDays, 'days', 0)}`
+      ? `${withUnit(inDateL, 'L', 1)} in date covers ${counted(many, 'such round')}, one every ${withUnit(round.everyDays, 'days', 0)}`
       : inDateL < round.concentrateL
-        ? `${withUnit(inDateL, 'L', 1)} in date is not enough for one`
+        ? `${withUnit(inDateL, 'L', 1)} in date is not enough for that`
         : `${withUnit(inDateL, 'L', 1)} in date will be past its date by the next round`;
   return `${wants}; ${covers}.`;
 }
@@ -82,8 +82,8 @@ export function roundLine(round: Round, inDateL: number): string {
 /** Where the strength of that round comes from. */
 export function strengthLine(round: Round): string {
   return round.ratio === undefined
-    ? `Thinned to ${withUnit(round.aimGPerL, 'g')} of plant a litre: ${round.source}.`
-    : `Thinned as it was poured last, 1 ${round.ratio.reading} ${figure(round.ratio.n)}. The dilution is common practice, no source.`;
+    ? `Diluted to ${withUnit(round.aimGPerL, 'g')} of plant a litre: ${round.source}.`
+    : `Diluted 1 ${round.ratio.reading} ${figure(round.ratio.n)}, to about ${withUnit(round.aimGPerL, 'g')} of plant a litre: ${round.source}.`;
 }
 
 /** Dimension under the bottles. */
