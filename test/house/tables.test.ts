@@ -244,7 +244,7 @@ const PINS: Readonly<Record<string, { readonly rows: number; readonly sums: Read
   'spray.csv': { rows: 30, sums: { low: 38, likely: 535.5, high: 63 } },
   'sugar-figures.csv': { rows: 42, sums: { low: 9956.4, likely: 10326.5, high: 10642.5 } },
   'sugars.csv': { rows: 6, sums: {} },
-  'usual.csv': { rows: 7, sums: { low: 0.65, likely: 442.27, high: 6.95 } },
+  'usual.csv': { rows: 13, sums: { low: 11.15, likely: 593.02, high: 27.75 } },
   'ways.csv': { rows: 10, sums: { low: 124.75, likely: 125.05, high: 125.4 } },
 };
 

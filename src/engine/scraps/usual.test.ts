@@ -13,6 +13,12 @@ const SET: Readonly<Record<Untold, readonly [low: number, likely: number, high: 
   'dressing.dryMatter': [0.1, 0.3, 0.6, 'our-caution'],
   'dressing.bulkKgPerM3': [400, 400, 400, 'our-caution'],
   'bottle.temperatureC': [30, 30, 30, 'our-caution'],
+  'batch.days': [10, 10, 10, 'our-caution'],
+  'batch.finalPh': [3.9, 3.9, 3.9, 'our-caution'],
+  'batch.drainedFraction': [0.5, 0.65, 0.8, 'our-caution'],
+  'bed.widthM': [1.2, 1.2, 1.2, 'practice'],
+  'soil.temperatureC': [10, 15, 20, 'our-caution'],
+  'crop.seasonDays': [120, 120, 120, 'our-caution'],
 };
 
 describe('what is usual', () => {

@@ -16,7 +16,13 @@ export type Untold =
   | 'part.dryMatter'
   | 'dressing.dryMatter'
   | 'dressing.bulkKgPerM3'
-  | 'bottle.temperatureC';
+  | 'bottle.temperatureC'
+  | 'batch.days'
+  | 'batch.finalPh'
+  | 'batch.drainedFraction'
+  | 'bed.widthM'
+  | 'soil.temperatureC'
+  | 'crop.seasonDays';
 
 /**
  * The figure taken where nobody told it.

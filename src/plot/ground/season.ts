@@ -4,6 +4,7 @@
 
 import { readCrops } from '#engine/ground/crop-names.ts';
 import { cropOf } from '#engine/ground/crops.ts';
+import { usual } from '#engine/scraps/usual.ts';
 import type { ActOf } from '#journal/act.ts';
 import { dayNumber } from '#journal/moment.ts';
 import type { Bed } from '#journal/parts/beds.ts';
@@ -28,7 +29,7 @@ export interface SeasonAsk {
 /** A planting or clearing older than this is of another season. @practice */
 const LONGEST_DAYS = 365;
 /** Season of a crop whose stages no table has. @practice our caution, no source */
-export const USUAL_SEASON_DAYS = 120;
+export const USUAL_SEASON_DAYS = usual('crop.seasonDays').likely;
 /** Midwinter as month and day. @arithmetic the solstice falls on it or a day beside it */
 const MIDWINTER = { north: [12, 21], south: [6, 21] } as const;
 

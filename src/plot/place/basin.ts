@@ -2,6 +2,7 @@
 // never asked: a name is in any language.
 
 import { type ShapeKind, shapeOfSizes, usualKind, type VesselShape, vesselShape } from '#engine/pail/shape.ts';
+import { upToFillLineL } from '#engine/pail/volume.ts';
 import type { VesselFacts } from '#journal/parts/described.ts';
 
 /** A vessel as it is drawn. */
@@ -10,8 +11,8 @@ export interface Basin {
   readonly shape: VesselShape;
 }
 
-/** A vessel that nobody described is drawn a third larger than what is in it. @practice */
-const ROOM_OVER_CONTENTS = 4 / 3;
+/** A vessel that nobody described is drawn as large as one that is filled up to its line. @practice */
+const FILLED_FRACTION = upToFillLineL({ volumeL: 1, gasRoomFraction: undefined });
 const LEAST_VESSEL_L = 1;
 
 /** The kind that was chosen, else the usual one for its litres. @practice */
@@ -21,7 +22,7 @@ export function kindOf(volumeL: number, chosen: ShapeKind | undefined): ShapeKin
 
 /** The shape of a vessel: from its own three sizes where they were entered, else of its kind. @practice */
 export function basinOf(vessel: Omit<VesselFacts, 'id'> | undefined, presentL: number): Basin {
-  const volumeL = vessel?.volume?.volumeL ?? Math.max(LEAST_VESSEL_L, presentL * ROOM_OVER_CONTENTS);
+  const volumeL = vessel?.volume?.volumeL ?? Math.max(LEAST_VESSEL_L, presentL / FILLED_FRACTION);
   if (vessel?.shape !== undefined) return { volumeL, shape: shapeOfSizes(vessel.shape, volumeL) };
   return { volumeL, shape: vesselShape({ volumeL, shape: kindOf(volumeL, vessel?.drawnAs) }) };
 }

@@ -1,5 +1,6 @@
 // The ground that a bed or its pots take, as every sheet draws it: metres along and across, from what was entered.
 
+import { usual } from '#engine/scraps/usual.ts';
 import type { BedFacts } from '#journal/parts/described.ts';
 import { potDiameterM } from './bed-area.ts';
 
@@ -21,15 +22,13 @@ export interface Ground {
   readonly pots: PotRows | undefined;
 }
 
-/** Width of a bed whose length was not entered: what an arm reaches from both sides. @practice */
-const USUAL_WIDTH_M = 1.2;
 /** Pots stand apart by so many of their widths, from middle to middle. @practice */
 const POT_SPACING = 1.8;
 
 /** The ground of a bed; undefined where neither its area nor its pots were entered. @arithmetic area over length */
 export function groundOf({ area, lengthM, pots }: Omit<BedFacts, 'id'>): Ground | undefined {
   if (area !== undefined) {
-    const long = lengthM ?? area.areaM2 / USUAL_WIDTH_M;
+    const long = lengthM ?? area.areaM2 / usual('bed.widthM').likely;
     return { lengthM: long, widthM: area.areaM2 / long, lengthTold: lengthM !== undefined, pots: undefined };
   }
   if (pots === undefined) return undefined;

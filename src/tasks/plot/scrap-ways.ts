@@ -3,6 +3,7 @@
 
 import { type Way, type WayShare, waysOf } from '#engine/ground/cover/ways.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
+import { usual, usualBand } from '#engine/scraps/usual.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Lot } from '#journal/parts/stock.ts';
 import { sayWays } from '#words/en/scrap-ways.ts';
@@ -26,8 +27,12 @@ export interface LotWays {
 }
 
 const OFF_A_LAWN: readonly string[] = ['grass-clippings-fresh', 'grass-clippings-wilted'];
-/** A batch as it usually goes: ten days, sour, two thirds of the liquid drained off. @practice our caution, no source */
-const USUAL_FERMENT = { days: 10, finalPh: 3.9, drainedFraction: { low: 0.5, likely: 0.65, high: 0.8 } };
+/** A batch as it usually goes. */
+const USUAL_FERMENT = {
+  days: usual('batch.days').likely,
+  finalPh: usual('batch.finalPh').likely,
+  drainedFraction: usualBand('batch.drainedFraction'),
+};
 
 /** Every lot with something left and a way open, the largest first. */
 export function scrapWays(plot: Plot): readonly LotWays[] {

@@ -1,6 +1,7 @@
 // The facts sheet: headings, what each field is called, what each answer is called, and what is said where a field
 // cannot be read. The record's corrections use the same names of fields and answers.
 
+import { usual } from '#engine/scraps/usual.ts';
 import { figure, withUnit } from '../figures.ts';
 
 const NBSP = '\u00a0';
@@ -163,7 +164,7 @@ export const plotWords = {
   toRecord: 'The record: every entry, files, corrections',
   toWeather: 'Type the weather of today and tomorrow',
   notDrawn: (names: readonly string[]) => `Without an area, so not drawn: ${names.join(', ')}.`,
-  assumedWidth: `Dashed: the length was not told; drawn 1.2${NBSP}m wide.`,
+  assumedWidth: `Dashed: the length was not told; drawn ${withUnit(usual('bed.widthM').likely, 'm', 1)} wide.`,
   scale: (denominator: number) => `1 : ${denominator}`,
   metres: (lengthM: number) => withUnit(lengthM, 'm', 1),
   pots: (count: number, volumeL: number) => `${count}${NBSP}pots of ${withUnit(volumeL, 'L')}`,
