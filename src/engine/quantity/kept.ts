@@ -5,7 +5,7 @@ import type { Countries } from './ask.ts';
 import { plainFigure } from './number.ts';
 import { type ParsedAmount, parseAmount } from './parse.ts';
 import type { Range } from './range.ts';
-import { READER, type ReadWith } from './read-with.ts';
+import { READ_ALIKE, type ReadWith } from './read-with.ts';
 import { type Dimension, type GallonCountry, type SpoonCountry, UNITS } from './units.ts';
 
 interface Kept {
@@ -76,7 +76,7 @@ export interface Differing {
  */
 export function readAgain(amount: KeptAmount): Differing | undefined {
   const { typed, readWith } = amount;
-  if (readWith?.reader !== READER) return undefined;
+  if (readWith === undefined || !READ_ALIKE.includes(readWith.reader)) return undefined;
   const [dimension, value] = dimensionOf(amount);
   const { unitShown, reader: _, ...settled } = readWith;
   const read = parseAmount(typed, { dimension, bareUnit: unitShown, ...settled });

@@ -8,7 +8,8 @@ import { massFromVolume } from './bulk.ts';
 import { type Named, unitNamed } from './names.ts';
 import { plainText, readFigure } from './number.ts';
 import type { Range } from './range.ts';
-import { type ReadWith, readWithOf } from './read-with.ts';
+import { READER, type ReadWith, readWithOf } from './read-with.ts';
+import { readSides } from './sides.ts';
 import { celsiusFromFahrenheit, type Dimension, UNITS, type UnitId } from './units.ts';
 
 /** What is wanted, and what the grower has already settled. */
@@ -101,6 +102,16 @@ export function parseAmount(typed: string, wanted: Wanted): ParsedAmount {
     const problem: AmountProblem = { value: typed, message: code, allowed, ...more };
     return ask === undefined ? { ok: false, problem } : { ok: false, problem, ask };
   };
+  const sides = wanted.dimension === 'area' ? readSides(plainText(typed), wanted.style) : undefined;
+  if (sides !== undefined && 'ask' in sides)
+    return fail({ code: 'ambiguous-mark', ask: askStyle(sides.ask, sides.behind) });
+  if (sides !== undefined) {
+    const { areaM2, reading } = sides;
+    if (!(areaM2 > 0)) return fail({ code: 'zero' });
+    if (areaM2 > allowed.most) return fail({ code: 'too-large' });
+    if (areaM2 < allowed.least) return fail({ code: 'too-small' });
+    return { ok: true, value: areaM2, asTyped: typed, reading, readWith: { ...readWithOf(wanted), reader: READER } };
+  }
   const read = readTerms(plainText(typed), wanted);
   if ('code' in read) return fail(read);
   const { terms, question } = read;

@@ -5,8 +5,16 @@ import type { NumberStyle } from './number.ts';
 import type { Range } from './range.ts';
 import type { GallonCountry, SpoonCountry, UnitId } from './units.ts';
 
-/** Edition of the reader of parse.ts; whoever changes what a text is read as counts it up. */
-export const READER = 1;
+/**
+ * Edition of the reader of parse.ts; whoever changes what a text is read as counts it up. The second also reads an area by its
+ * two sides, and all else as the first did: what the first could read is kept with 1, so that an older program checks it still.
+ */
+export const READER = 2;
+
+/** The first edition: everything but areas by their sides. */
+export const FIRST_READER = 1;
+/** Editions whose texts this one reads as they did. */
+export const READ_ALIKE: readonly number[] = [FIRST_READER, READER];
 
 /** What an amount was read with: by which reader, the unit shown beside the field, the keyholder's style and countries. */
 export interface ReadWith {
@@ -27,7 +35,7 @@ interface Given extends Countries {
 /** What the reader was given, as it is kept beside the amount. @arithmetic none */
 export function readWithOf({ bareUnit, style, gallon, spoon, bulkKgPerL }: Given): ReadWith {
   return {
-    reader: READER,
+    reader: FIRST_READER,
     ...(bareUnit !== undefined && { unitShown: bareUnit }),
     ...(style !== undefined && { style }),
     ...(gallon !== undefined && { gallon }),

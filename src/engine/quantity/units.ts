@@ -14,7 +14,8 @@ export const GALLON_COUNTRIES: readonly GallonCountry[] = ['us', 'imperial'];
 export const SPOON_COUNTRIES: readonly SpoonCountry[] = ['us', 'metric', 'uk', 'au'];
 
 const INCH_CM = 2.54;
-const FOOT_M = 0.3048;
+/** Metres in a foot. @source nist-sp811-2008 Appendix B.8 */
+export const FOOT_M = 0.3048;
 const POUND_KG = 0.45359237;
 const GALLON_US_L = (231 * INCH_CM ** 3) / 1000;
 const GALLON_IMPERIAL_L = 4.54609;

@@ -2,7 +2,7 @@
 // the label's word on release changes what a bed is counted to have got.
 
 import { describe, expect, it } from 'vitest';
-import { READER } from '#engine/quantity/read-with.ts';
+import { FIRST_READER } from '#engine/quantity/read-with.ts';
 import { fold } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
 import { kg, recorder } from '../../../test/scenarios/recorder.ts';
@@ -101,7 +101,7 @@ describe('a label', () => {
         nPercent: 20,
         p2o5Percent: 5,
         k2oPercent: 5,
-        mass: { ...kg(2), readWith: { reader: READER } },
+        mass: { ...kg(2), readWith: { reader: FIRST_READER } },
         cost: { typed: '€ 7,50', amount: 7.5 },
       },
       release: 'soluble',

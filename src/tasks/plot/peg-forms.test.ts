@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { READER } from '#engine/quantity/read-with.ts';
+import { FIRST_READER } from '#engine/quantity/read-with.ts';
 import { fold } from '#journal/fold.ts';
 import { kg, litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { pegView } from './peg.ts';
@@ -47,7 +47,7 @@ describe('the small forms of a peg', () => {
     const { form, a } = forms('a');
     expect(form('spill').read({ lost: '1.5 L' }, {})).toEqual({
       ok: true,
-      body: { batch: a.id, lost: { typed: '1.5 L', volumeL: 1.5, readWith: { reader: READER } } },
+      body: { batch: a.id, lost: { typed: '1.5 L', volumeL: 1.5, readWith: { reader: FIRST_READER } } },
     });
     expect(form('spill').read({ lost: '2 kg' }, {})).toMatchObject({ body: { lost: { typed: '2 kg', massKg: 2 } } });
   });
@@ -64,7 +64,7 @@ describe('the small forms of a peg', () => {
     const { form, a } = forms('a');
     expect(form('topUp').read({ 'water.0.volume': '2 L' }, {})).toEqual({
       ok: true,
-      body: { batch: a.id, water: [{ volume: { typed: '2 L', volumeL: 2, readWith: { reader: READER } } }] },
+      body: { batch: a.id, water: [{ volume: { typed: '2 L', volumeL: 2, readWith: { reader: FIRST_READER } } }] },
     });
     expect(form('topUp').read({}, {}).ok).toBe(false);
     const half = form('topUp').read({ 'parts.0.name': 'leaves' }, {});

@@ -13,7 +13,11 @@ export const form = {
   noFigure: (value: string) => `"${value}" is not a number; allowed: digits, with a point or a comma for decimals.`,
   twoReadings: (value: string) => `"${value}" can be read in two ways. Please choose the one you mean.`,
   nothingTold: 'Nothing is told here yet; tell at least this.',
-  such: { mass: 'such as 2.4\u00a0kg', volume: 'such as 12\u00a0L', area: 'such as 5.76\u00a0m²' } as const,
+  such: {
+    mass: 'such as 2.4\u00a0kg',
+    volume: 'such as 12\u00a0L',
+    area: 'such as 5.76\u00a0m² or 1.2\u00a0×\u00a04.8\u00a0m',
+  } as const,
   cannotEmpty: 'What was told once is not emptied here; take the entry back in the record, or tell it anew.',
   tagTaken: (tag: string) => `"${tag}" is taken by another keyholder; allowed: a tag of their own.`,
   write: 'Write it down',
