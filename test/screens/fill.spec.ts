@@ -1,29 +1,41 @@
 // Filling in the demo garden on the day the scraps were weighed: plan beside scale, a stop, the peg.
 
 import { expect, test } from '@playwright/test';
+import type { AmountRead } from '#engine/quantity/kept.ts';
+import { parseAmount } from '#engine/quantity/parse.ts';
+import { PLAN_KEY, type WeighInPlan } from '#web/fill/draft.ts';
 import { gatherErrors } from './sheet.ts';
 
-const PLAN = {
-  vesselL: 12,
+/** An amount as the weigh-in hands it over. */
+function read(asTyped: string, dimension: 'mass' | 'volume'): AmountRead {
+  const amount = parseAmount(asTyped, { dimension });
+  if (!amount.ok) throw new Error(asTyped);
+  return amount;
+}
+
+const PLAN: WeighInPlan = {
+  vessel: read('12 L', 'volume'),
   gasRoom: 0.25,
   lid: 'loose',
   shape: 'pail',
   plants: [
-    { material: 'grass-clippings-fresh', massKg: 2.1, typed: '2.1 kg', treated: 'no' },
-    { material: 'cabbage-leaves', massKg: 0.7, typed: '700 g' },
+    { key: 1, material: 'grass-clippings-fresh', amount: read('2.1 kg', 'mass'), treated: 'no' },
+    { key: 2, material: 'cabbage-leaves', amount: read('700 g', 'mass') },
   ],
-  waterL: 5.2,
-  waterTyped: '5.2 L',
+  water: read('5.2 L', 'volume'),
   alkalinityMeqPerL: 4.24,
 };
 
 test.beforeEach(async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.addInitScript((plan) => {
-    if (sessionStorage.getItem('tilthwright.demo-day') !== null) return;
-    sessionStorage.setItem('tilthwright.demo-day', '2026-06-09');
-    localStorage.setItem('tilthwright.demo-draft.weigh-in-plan', JSON.stringify(plan));
-  }, PLAN);
+  await page.addInitScript(
+    ([key, plan]) => {
+      if (sessionStorage.getItem('tilthwright.demo-day') !== null) return;
+      sessionStorage.setItem('tilthwright.demo-day', '2026-06-09');
+      localStorage.setItem(key, plan);
+    },
+    [`tilthwright.demo-draft.${PLAN_KEY}`, JSON.stringify(PLAN)] as const,
+  );
 });
 
 test('more in than planned is computed anew; a tight lid stops it; the peg hangs with its first looks', async ({
