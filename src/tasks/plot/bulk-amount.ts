@@ -21,6 +21,16 @@ export interface BulkHabits {
 
 const CONTAINER = /^(barrow|bucket)(?:load|ful)?s?$/i;
 
+/**
+ * Litres that a barrow or a bucket holds, as typed; a bare number is litres, the unit shown beside the field. NaN where it cannot
+ * be read, undefined where nothing was typed.
+ */
+export function litresHeld(text: string | undefined, countries: Countries): number | undefined {
+  if (text === undefined || text.trim() === '') return undefined;
+  const read = parseAmount(text, { dimension: 'volume', bareUnit: 'L', ...countries });
+  return read.ok ? read.value : Number.NaN;
+}
+
 /** Which container an amount counts in, where it does. */
 export function containerIn(text: string): 'barrow' | 'bucket' | undefined {
   const read = readFigure(text.trim());

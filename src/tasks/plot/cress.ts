@@ -9,6 +9,7 @@ import {
   readGermination,
   type StrengthAdvice,
 } from '#engine/can/germination.ts';
+import { figureAlone } from '#engine/quantity/number.ts';
 import { type Finding, judge } from '#engine/rules/rule.ts';
 import { germinationRules } from '#engine/rules/spray.ts';
 import type { ActOf } from '#journal/act.ts';
@@ -97,8 +98,7 @@ function wholeOf(text: string): number | undefined {
 
 /** A root in mm, up to 300. */
 function lengthOf(text: string): number | undefined {
-  const value = /^\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
-  return value <= 300 ? value : undefined;
+  return figureAlone(text, { least: 0, most: 300 });
 }
 
 /** One strength of a test, read. */

@@ -3,7 +3,7 @@
 
 import { phosphorusPercent, potassiumPercent } from '#engine/ground/oxides.ts';
 import type { Countries } from '#engine/quantity/ask.ts';
-import { readFigure } from '#engine/quantity/number.ts';
+import { figureAlone, readFigure } from '#engine/quantity/number.ts';
 import { materials } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Body } from '#journal/kinds/index.ts';
@@ -153,7 +153,7 @@ export function readLabel(typed: string): LabelRead | undefined {
   const parts = text.split(/\s*[-–+/;]\s*|\s+/);
   if (parts.length !== 3 || !parts.every((one) => /^\d+(?:[.,]\d+)?%?$/.test(one))) return undefined;
   const [n = Number.NaN, p2o5 = Number.NaN, k2o = Number.NaN] = parts.map((one) =>
-    Number(one.replace('%', '').replace(',', '.')),
+    figureAlone(one.replace('%', ''), { least: 0, most: 100 }),
   );
   if (![n, p2o5, k2o].every((one) => one >= 0 && one <= 100)) return undefined;
   return { n, p2o5, k2o, p: phosphorusPercent(p2o5), k: potassiumPercent(k2o) };
@@ -203,6 +203,5 @@ export function readProduct(
 /** A price with or without the sign of its money before or behind. */
 function priceOf(text: string): number | undefined {
   const found = /^[^\d\s-]{0,4}\s*(\d+(?:[.,]\d{1,2})?)\s*[^\d\s]{0,4}$/.exec(text);
-  const amount = found?.[1] === undefined ? Number.NaN : Number(found[1].replace(',', '.'));
-  return amount <= 1_000_000 ? amount : undefined;
+  return found?.[1] === undefined ? undefined : figureAlone(found[1], { least: 0, most: 1_000_000 });
 }

@@ -1,6 +1,7 @@
 // Figures of the weather as people and forecasts write them, with their unit: warmth, wind, rain, shares. Read into
 // °C, m/s, mm and percent; a unit is never guessed where two are in use. Problems come as words with what is allowed.
 
+import { figureAlone } from '#engine/quantity/number.ts';
 import { celsiusFromFahrenheit } from '#engine/quantity/units.ts';
 
 export type WeatherQuantity = 'temperature' | 'wind' | 'rain' | 'humidity' | 'cloud';
@@ -81,6 +82,8 @@ export function readWeatherFigure(text: string, quantity: WeatherQuantity, bareU
   const { least, most, units } = MEASURES[quantity];
   const convert = units[unit];
   if (convert === undefined) return problem('unit-unknown');
-  const value = Number(convert(Number(digits.replace(',', '.').replace('−', '-'))).toPrecision(12));
+  // A file writes its decimals with the one mark that stands in the figure.
+  const style = digits.includes(',') ? 'comma' : 'point';
+  const value = Number(convert(figureAlone(digits.replace(/^\+/, ''), { style }) ?? Number.NaN).toPrecision(12));
   return value >= least && value <= most ? { ok: true, value } : problem('out-of-range');
 }

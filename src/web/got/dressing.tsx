@@ -3,7 +3,7 @@
 
 import { createMemo, For, Show } from 'solid-js';
 import type { Entry } from '#journal/entry.ts';
-import { containerIn } from '#tasks/plot/bulk-amount.ts';
+import { containerIn, litresHeld } from '#tasks/plot/bulk-amount.ts';
 import {
   type DressingKind,
   dressingSources,
@@ -25,17 +25,19 @@ interface Dressing {
 }
 const NO_DRESSING: Dressing = { what: 'compost', of: '', texts: {} };
 const ANALYSIS = ['dryMatter', 'nPercentDm', 'pPercentDm', 'kPercentDm', 'cn'] as const;
-const litres = (text = '') => (text.trim() === '' ? undefined : Number(text.trim().replace(',', '.')));
 
 export function DressingForm(props: { readonly bed: string }) {
   const record = useRecord();
   const id = () => `dressing-${props.bed}`;
-  const read = (draft: Dressing) =>
-    readDressing(draft, {
+  const read = (draft: Dressing) => {
+    const countries = countriesOf(record.plot(), record.keyholder());
+    const { barrow, bucket } = draft.texts;
+    return readDressing(draft, {
       bed: props.bed,
-      litresOf: { barrow: litres(draft.texts.barrow), bucket: litres(draft.texts.bucket) },
-      countries: countriesOf(record.plot(), record.keyholder()),
+      litresOf: { barrow: litresHeld(barrow, countries), bucket: litresHeld(bucket, countries) },
+      countries,
     });
+  };
   return (
     <GroundForm
       id={id()}

@@ -3,6 +3,7 @@
 
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { materials } from '#engine/tables/index.ts';
+import { litresHeld } from '#tasks/plot/bulk-amount.ts';
 import { countriesOf } from '#tasks/plot/facts.ts';
 import type { Troubles } from '#tasks/plot/form.ts';
 import { readFeeding } from '#tasks/plot/heap-forms.ts';
@@ -29,10 +30,10 @@ export function Feeding(props: { readonly heap: string }) {
   const [tried, setTried] = createSignal(false);
   const [busy, setBusy] = createSignal(false);
   const [said, setSaid] = createSignal('');
-  const litres = (text: string) => (text.trim() === '' ? undefined : Number(text.trim().replace(',', '.')));
   const offers = createMemo(() => heapOffers({ plot: record.plot(), today: record.today() }));
   const read = () => {
     const { heap, barrow, bucket, water, rows } = draft();
+    const countries = countriesOf(record.plot(), record.keyholder());
     return readFeeding({
       heap: heap.trim() || props.heap,
       rows: rows.map(({ material, name, amount }) => ({
@@ -42,8 +43,8 @@ export function Feeding(props: { readonly heap: string }) {
       })),
       offers: offers(),
       water,
-      litresOf: { barrow: litres(barrow), bucket: litres(bucket) },
-      countries: countriesOf(record.plot(), record.keyholder()),
+      litresOf: { barrow: litresHeld(barrow, countries), bucket: litresHeld(bucket, countries) },
+      countries,
     });
   };
   const troubles = () => {

@@ -3,6 +3,7 @@
 
 import type { ShapeKind } from '#engine/pail/shape.ts';
 import { type AmountRead, lessBowl } from '#engine/quantity/kept.ts';
+import { figureAlone } from '#engine/quantity/number.ts';
 import { type ParsedAmount, parseAmount, type Wanted } from '#engine/quantity/parse.ts';
 import type { Treated } from '#engine/scraps/part.ts';
 import { sugarProduct } from '#engine/scraps/sugar.ts';
@@ -152,11 +153,10 @@ function troubleOf(text: string, read: Extract<ParsedAmount, { ok: false }>, dim
   return read.problem.message === 'unit-missing' ? { sentence, units: UNITS_TO_OFFER[dimension] } : { sentence };
 }
 
-/** "25 %", "25" or "0.25 "? Only per cent is asked, so 25 and 25 % are the same; outside 0 to 90 it is a problem. */
+/** Only per cent is asked, so 25 and 25 % are the same; outside 0 to 90 it is a problem. */
 function share(typed: string): number | undefined {
-  const found = /^(\d{1,3}(?:[.,]\d+)?)\s*(?:%|per cent|percent)?$/.exec(typed.trim());
-  const percent = Number(found?.[1]?.replace(',', '.'));
-  return percent >= 0 && percent <= 90 ? percent / 100 : undefined;
+  const percent = figureAlone(typed.replace(/\s*(?:%|per cent|percent)\s*$/, ''), { least: 0, most: 90 });
+  return percent === undefined ? undefined : percent / 100;
 }
 
 /** Problems that the task itself names, at the fields of this sheet; what has no field stands at the top. */
