@@ -107,7 +107,7 @@ test.describe('at 390 px', () => {
 
   test('what wants a hand is counted, listed and led to', async ({ page }) => {
     await openLine(page, '2026-07-14');
-    await expect(page.locator('.hands-count')).toHaveText('1 thing wants a hand today');
+    await expect(page.locator('.hands-count')).toHaveText('2 things want a hand today');
     await page.getByRole('link', { name: /let the gas out/ }).click();
     await expect(page).toHaveURL(/\/shelf$/);
   });
