@@ -1,11 +1,13 @@
 // The can card's numbers and the entry it writes.
 
 import { describe, expect, it } from 'vitest';
+import { SCHOOL_RAW_DAYS } from '#engine/can/limits.ts';
 import { keptVolume } from '#engine/quantity/kept.ts';
 import { fold } from '#journal/fold.ts';
 import { bedFed } from '#journal/kinds/beds.ts';
 import { can } from '#tasks/can.ts';
 import { DEMO_PLOT, gardenEntries } from '#tasks/demo/garden.ts';
+import { stricter } from '#words/en/profile.ts';
 import { litres, recorder } from '../../../test/scenarios/recorder.ts';
 import { liquidsOf } from './liquid.ts';
 import { passedOverOn } from './passed-over.ts';
@@ -221,6 +223,35 @@ describe('a stop that is a matter of judgement', () => {
     const bed = marked.beds.get(bedOf('M'));
     expect(dry.overrode).toHaveLength(1);
     expect(bed && passedOverOn(marked, bed)).toEqual([]);
+  });
+});
+
+describe('when it is picked next', () => {
+  const { did } = recorder({ by: 'Rake', plot: DEMO_PLOT, seed: 77 });
+  const T = bedOf('T');
+  const said = (nextPick: NonNullable<PourAsk['nextPick']>[string]) => ({ nextPick: { [T]: nextPick } });
+
+  it('is asked where a day would settle the hold, and the same answers stay once one is given', () => {
+    expect(pourCard(ask('T')).picking).toEqual(['soon', 'later', 'far']);
+    expect(pourCard(ask('T', said('later')))).toMatchObject({ missing: undefined, picking: ['soon', 'later', 'far'] });
+    expect(pourCard(ask('M')).picking).toEqual([]);
+  });
+  it('has the 21 days of a school among its answers, before and after they are said', () => {
+    const school = fold([...gardenEntries(ON), did('plot.described', '2026-06-25', { school: true })]);
+    const of = (more: Partial<PourAsk> = {}) => pourCard({ ...ask('T', more), plot: school });
+    expect(of().picking).toEqual(['soon', 'later', 'after-21', 'far']);
+    expect(of(said('later')).missing).toBe('reasons');
+    expect(of(said('after-21'))).toMatchObject({ missing: undefined, picking: ['soon', 'later', 'after-21', 'far'] });
+    const row = stricter.school;
+    expect(row).toContain(`${SCHOOL_RAW_DAYS} days before it is picked`);
+  });
+  it('is asked beside a stop that a reason may pass, so that the way through is open', () => {
+    const weak = fold([...gardenEntries(ON), did('plot.described', '2026-06-25', { present: ['immune-weak'] })]);
+    const of = (more: Partial<PourAsk> = {}) => pourCard({ ...ask('T', more), plot: weak });
+    expect(of()).toMatchObject({ missing: 'reasons', passable: false, picking: ['soon', 'later', 'far'] });
+    expect(of(said('far'))).toMatchObject({ missing: 'reasons', passable: true });
+    const passed = { 'eating-immune-weak-raw-bed': 'It is preserved for the others.' };
+    expect(of({ ...said('far'), passed }).missing).toBeUndefined();
   });
 });
 

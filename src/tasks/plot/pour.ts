@@ -3,7 +3,7 @@
 
 import type { Cans } from '#engine/can/cans.ts';
 import { type Measure, measuresFor, SYRINGE_ML, type TwoStep, twoStepFor } from '#engine/can/measures.ts';
-import { pour } from '#engine/can/pour.ts';
+import { type PourOrder, pour } from '#engine/can/pour.ts';
 import type { Countries } from '#engine/quantity/ask.ts';
 import { formatIn } from '#engine/quantity/format.ts';
 import { parseAmount } from '#engine/quantity/parse.ts';
@@ -22,7 +22,7 @@ import { counted, plotsThatMayBe } from './counted.ts';
 import { type HoursAsk, hourFindings } from './hours.ts';
 import type { Liquid } from './liquid.ts';
 import { HOLD_SHOWN } from './passed-over.ts';
-import { bedOfRound, type NextPick, ofPour, orderFor, type RoundAsk, type RoundBed } from './round.ts';
+import { bedOfRound, type NextPick, nextPickAnswers, ofPour, orderFor, type RoundAsk, type RoundBed } from './round.ts';
 import { type StrengthOf, workStrength } from './strength.ts';
 
 export interface PourAsk extends RoundAsk, Pick<HoursAsk, 'sun' | 'soil' | 'airSeen'> {
@@ -76,6 +76,8 @@ export interface PourCard {
   readonly barred: readonly Finding[];
   /** Whether a reason for each would give the dose: all that bars is a matter of judgement. */
   readonly passable: boolean;
+  /** Answers to when the bed is picked next, where that settles a hold or was said; none where a stop stays anyhow. */
+  readonly picking: readonly NextPick[];
   /** Stops that a reason has passed over. */
   readonly passedOver: readonly PassedOver[];
   /** Holds that are a matter of judgement, and cautions. */
@@ -135,9 +137,19 @@ function cardFor(asked: PourAsk): PourCard {
   const passable = barred.length > 0 && barred.every(({ override }) => override === 'reason');
   const beware = found.filter((one) => !barred.includes(one) && !isPassed(one) && one.level !== 'note');
   const notes = found.filter(({ level }) => level === 'note');
+  const picking = askedOfPicking(ask, order || undefined, barred);
   const why = missing ?? (barred.length > 0 ? 'reasons' : undefined);
   if (why !== undefined || !order || canL === undefined)
-    return { ...base, ...NOTHING, missing: why, barred, passable, passedOver, beware: barred.length > 0 ? [] : beware };
+    return {
+      ...base,
+      ...NOTHING,
+      missing: why,
+      barred,
+      passable,
+      picking,
+      passedOver,
+      beware: barred.length > 0 ? [] : beware,
+    };
   const poured = pour(order);
   const whole = poured.dose?.bed;
   if (whole === undefined) throw new Error('pourCard: a sized bed without cans');
@@ -150,11 +162,25 @@ function cardFor(asked: PourAsk): PourCard {
     concentrateL: whole.concentrateL,
     enough: liquid.leftL.likely >= whole.concentrateL,
     barred,
+    picking,
     passedOver,
     beware,
     notes,
     workings: [...workStrength(liquid.plantsGPerL, strength), ...workCan(order, poured)],
   };
+}
+
+/** What may be said of the next picking: the same answers before one was given and after. */
+function askedOfPicking(ask: PourAsk, order: PourOrder | undefined, barred: readonly Finding[]): readonly NextPick[] {
+  const settles = ask.nextPick?.[ask.bed] !== undefined || barred.some(isOfPicking);
+  const stays = barred.some(({ level, override }) => level === 'stop' && override !== 'reason');
+  if (order === undefined || !settles || stays) return [];
+  return nextPickAnswers(ofPour({ ...order, toPickDays: undefined }).filter(isOfPicking));
+}
+
+/** Whether an answer on the next picking may settle a hold. */
+function isOfPicking({ rule }: Finding): boolean {
+  return rule === 'batch-not-held-raw-bed' || rule.endsWith('-picked-soon');
 }
 
 /** Litres on a square metre or a pot until leaves drip. @practice 5 to 10 L on 100 m² of garden leaves */
@@ -177,6 +203,7 @@ const NOTHING = {
   enough: false,
   barred: [],
   passable: false,
+  picking: [],
   passedOver: [],
   beware: [],
   notes: [],

@@ -4,7 +4,7 @@ import { A } from '@solidjs/router';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { passedOverOn } from '#tasks/plot/passed-over.ts';
 import type { PourCard } from '#tasks/plot/pour.ts';
-import { type NextPick, nextPickAnswers } from '#tasks/plot/round.ts';
+import type { NextPick } from '#tasks/plot/round.ts';
 import { waterSaid, waterUntold } from '#tasks/plot/water-untold.ts';
 import type { CanCardWords } from '#words/en/can-card.ts';
 import { ChoiceRow } from '../parts/choice-row.tsx';
@@ -100,9 +100,6 @@ export function Holds(props: {
 const entriesOf = <T extends string>(from: Readonly<Record<T, string>>) =>
   Object.entries(from) as unknown as readonly (readonly [T, string])[];
 
-/** Whether an answer on the next picking may settle a rule. */
-const isOfPicking = (rule: string) => rule === 'batch-not-held-raw-bed' || rule.endsWith('-picked-soon');
-
 type WaterSource = keyof CanCardWords['waterFrom'];
 
 interface Asked {
@@ -115,15 +112,9 @@ interface Asked {
 /** When a bed eaten raw is picked next, where that decides. */
 export function AskPicking(props: Asked) {
   const { words } = props.can;
-  const decides = () =>
-    props.said.nextPick !== undefined ||
-    (props.card.bed?.verdict !== 'never' && props.card.barred.some(({ rule }) => isOfPicking(rule)));
-  const answers = () => {
-    const waiting = props.card.barred.filter(({ rule }) => isOfPicking(rule));
-    return nextPickAnswers(waiting).map((answer) => [answer, words().picks[answer]] as const);
-  };
+  const answers = () => props.card.picking.map((answer) => [answer, words().picks[answer]] as const);
   return (
-    <Show when={decides()}>
+    <Show when={props.card.picking.length > 0}>
       <ChoiceRow<NextPick>
         name="next-pick"
         legend={words().pickAsk}

@@ -1,6 +1,7 @@
 // What the answers of a plot make stricter, in plain English: a sentence for each rule, what may be done in place of its
 // stops, and for the sheet of the plot one line for each answer that says what changes.
 
+import { SCHOOL_RAW_DAYS } from '#engine/can/limits.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import type { Profile } from '#engine/scraps/profile.ts';
 
@@ -43,8 +44,7 @@ export const stricterHeading = 'What these answers make stricter';
 export const stricter: Readonly<Record<Stricter, string>> = {
   sells:
     'Food is sold or handed on: on beds eaten raw the can card holds, and measures by the United States rule on agricultural tea. Your buyer’s programme and local codes come first.',
-  school:
-    'A school plot: grown-ups open, strain and spray; beds eaten raw are held at the can. Our caution, no source.',
+  school: `A school plot: grown-ups open, strain and spray; a bed eaten raw is fed at least ${SCHOOL_RAW_DAYS} days before it is picked. Our caution, no source.`,
   immuneWeak:
     'Someone falls ill easily: no feed on any bed eaten raw; somebody else looks, strains and sprays. Our caution, no source.',
   pregnant: 'Someone pregnant: somebody else looks, strains and sprays. Our caution, no source.',
