@@ -1,7 +1,8 @@
-// The usual warmth of garden soil on a day, by latitude and month alone: for days of which no temperature was told. Which
-// days were told, and where the plot lies, is src/plot/place.
+// The usual warmth of garden soil on a day, by latitude and month alone: for days of which no temperature was told; and what
+// is taken where not even a place was told. Which days were told, and where the plot lies, is src/plot/place.
 
 import { floorAt, type Range } from '../quantity/range.ts';
+import { usualBand } from '../scraps/usual.ts';
 
 /** Up to this latitude the mean of the year hardly falls. @practice our own, no source */
 const WARM_BELT_DEG = 15;
@@ -16,6 +17,12 @@ const BAND_C = 6;
 /** Day of the year when the soil is coldest, north, counted from 0: a month after midwinter. @practice our own, no source */
 const COLDEST_DAY = 24;
 const YEAR_DAYS = 365.2425;
+
+/** Taken where neither a temperature nor a place was told. @practice our caution, no source: cool to warm garden soil in the season */
+export const UNTOLD_SOIL_C: Range = usualBand('soil.temperatureC');
+
+/** Taken where only the side of the equator was told: where most plots lie. @practice our own, no source */
+export const UNTOLD_LATITUDE_DEG = { north: 45, south: -35 } as const;
 
 /**
  * Usual warmth of the soil a plant roots in, °C.

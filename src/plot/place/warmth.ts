@@ -3,9 +3,8 @@
 
 import { degreeDays } from '#engine/ground/degree-days.ts';
 import type { Warmth } from '#engine/ground/ledger.ts';
-import { usualSoilC } from '#engine/ground/usual-soil.ts';
+import { UNTOLD_LATITUDE_DEG, UNTOLD_SOIL_C, usualSoilC } from '#engine/ground/usual-soil.ts';
 import { point, type Range, scale, sumTogether } from '#engine/quantity/range.ts';
-import { usualBand } from '#engine/scraps/usual.ts';
 import type { Plot } from '#journal/fold.ts';
 import { momentOf } from '#journal/moment.ts';
 import { hemisphereOf } from './hemisphere.ts';
@@ -25,12 +24,6 @@ export interface Days {
   readonly fromDay: number;
   readonly toDay: number;
 }
-
-/** Taken where neither a temperature nor a place was told. @practice our caution, no source: cool to warm garden soil in the season */
-export const UNTOLD_SOIL_C: Range = usualBand('soil.temperatureC');
-
-/** Taken where only the side of the equator was told: where most plots lie. @practice our own, no source */
-const UNTOLD_LATITUDE_DEG = { north: 45, south: -35 } as const;
 
 /** What is usual at the plot, by latitude and month. */
 export function usualWarmthOf(facts: Plot['facts']): UsualWarmth {

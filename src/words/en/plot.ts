@@ -39,9 +39,10 @@ export const fieldNames: Readonly<Record<string, string>> = {
   kitchenScraps: 'Are kitchen scraps allowed?',
   cookedFood: 'Is cooked food allowed?',
   neighboursM: 'Nearest neighbour, m',
-  hemisphere: 'Hemisphere',
+  hemisphere: 'Hemisphere, where you enter no latitude',
   timeZone: 'Time zone',
-  latitudeDeg: 'Latitude, degrees, south with a minus; for sunrise and sunset. A tenth is enough; it is sent nowhere',
+  latitudeDeg:
+    'Latitude, degrees, south with a minus; for sunrise, sunset and the seasons. A tenth is enough; it is sent nowhere',
   longitudeDeg: 'Longitude, degrees, west with a minus; a tenth is enough; it is sent nowhere',
   sells: 'Is any of the harvest sold or handed on?',
   school: 'Is it a school plot, or does a class eat from it?',
