@@ -4,8 +4,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { plotCover } from '#tasks/plot/cover.ts';
 import { heapView } from '#tasks/plot/heap.ts';
 import { loadSolver } from '#tasks/solver/highs.ts';
-import { pail, typedL } from './faults/pail.ts';
 import { Grower } from './grower.ts';
+import { pail, typedL } from './pail.ts';
 
 describe('a figure that rounds to its limit', () => {
   const heapOf = (rows: readonly (readonly [material: string, massKg: number])[], waterL?: number) => {

@@ -1,6 +1,6 @@
 // Across seams, from the first touch to the last print: seasons drawn at random are typed into the forms' own models. What each
 // entry keeps is held against what was meant, and every figure that a sheet or a print shows against the engine asked directly.
-// `SEASONS=400` draws more of them. What is known to be wrong stands in test/seasons/faults.
+// `SEASONS=400` draws more of them. What is found to be wrong goes to test/seasons/faults.
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

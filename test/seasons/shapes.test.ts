@@ -11,7 +11,7 @@ import { newVessel, readFill } from '#web/fill/reading.ts';
 import { readAlkalinity } from '#web/weigh-in/alkalinity.ts';
 import { field as typedField } from '#web/weigh-in/draft.ts';
 import { readDraft } from '#web/weigh-in/reading.ts';
-import { filled, pail, weighIn } from './faults/pail.ts';
+import { filled, pail, weighIn } from './pail.ts';
 import { handedOver } from './vessel.ts';
 
 describe('one rule for the shape of a thing', () => {

@@ -1,4 +1,4 @@
-// Faults of the overview's round that are known and stand until their floor is rebuilt; how the cases are built is said in weighed-and-filled.test.ts.
+// The overview, the shelf and the can card say the same of a round, on every day of some seasons.
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -6,8 +6,8 @@ import { lineView } from '#tasks/plot/line.ts';
 import { liquidsOf, usualLiquid } from '#tasks/plot/liquid.ts';
 import { roundOver } from '#tasks/plot/round.ts';
 import { shelf } from '#tasks/plot/shelf.ts';
-import { type Day, seasons } from '../season.ts';
-import { Differences } from '../shown/difference.ts';
+import { type Day, seasons } from './season.ts';
+import { Differences } from './shown/difference.ts';
 
 describe('an overview beside the can card and the shelf', () => {
   const days = fc.sample(seasons, { seed: 11, numRuns: 24 }).flatMap((season) => season.days);

@@ -1,4 +1,4 @@
-// Faults of the straining sheet that are known and stand until their floor is rebuilt; how the cases are built is said in weighed-and-filled.test.ts.
+// The straining sheet and both answers about souring agree with the engine at every acidity.
 
 import { describe, expect, it } from 'vitest';
 import { batchLiquidL } from '#engine/bottle/liquid.ts';

@@ -1,4 +1,4 @@
-// One pail for the cases of known faults: a vessel, two lots of clippings on the scale, a recipe of 2.1 kg of them, 5.2 L of water
+// One pail for cases of their own: a vessel, two lots of clippings on the scale, a recipe of 2.1 kg of them, 5.2 L of water
 // and sugar; planned at the weigh-in, or filled.
 
 import type { Countries } from '#engine/quantity/ask.ts';
@@ -7,9 +7,9 @@ import { fillOffers } from '#tasks/plot/fill.ts';
 import { allAsPlanned } from '#web/fill/draft.ts';
 import { type FillReading, readFill } from '#web/fill/reading.ts';
 import type { Draft } from '#web/weigh-in/draft.ts';
-import type { Amount } from '../amounts.ts';
-import { Grower } from '../grower.ts';
-import { fillSheet, handedOver, planned, type Recipe } from '../vessel.ts';
+import type { Amount } from './amounts.ts';
+import { Grower } from './grower.ts';
+import { fillSheet, handedOver, planned, type Recipe } from './vessel.ts';
 
 export const PLANTS_KG = 2.1;
 export const WATER_L = 5.2;

@@ -1,6 +1,4 @@
-// Faults between the weigh-in, the filling sheet and the peg that are known and stand until their floor is rebuilt. Each case says
-// what ought to be and is expected to fail: whoever mends the fault turns it. What a case needs is made outside of it, so that
-// nothing but the fault can make it fail.
+// From the weigh-in over the filling sheet to the peg: weights, layers and assumptions are the same on each.
 
 import { describe, expect, it } from 'vitest';
 import { fit } from '#tasks/fit.ts';
@@ -11,7 +9,7 @@ import { asPlanned, filled, PLANTS_KG, pail, WATER_L, weighIn } from './pail.ts'
 
 const field = (text: string) => ({ text, settled: text });
 
-describe('F1, a weight nobody weighed', () => {
+describe('a weight nobody weighed', () => {
   const made = pail();
   const draft = weighIn(made);
   const inBowl = draft.lots.map((lot) => ({ ...lot, bowl: field('0.5 kg'), weight: field('2.6 kg') }));
