@@ -18,6 +18,8 @@ export interface PourBatch {
   readonly peg?: number | string | null | undefined;
   readonly state?: State | undefined;
   readonly held?: boolean | undefined;
+  /** Local date from which it will count as held, where that clock runs. */
+  readonly heldOn?: string | undefined;
   readonly ph?: number | undefined;
   readonly ecDsPerM?: number | Range | undefined;
   readonly nGPerL?: number | Range | undefined;

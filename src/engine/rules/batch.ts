@@ -16,6 +16,12 @@ function pegOf(order: PourOrder): Values {
   return { peg: hasPeg(order) ? String(order.batch?.peg).trim() : '' };
 }
 
+/** The batch of a wait, its days, and the date from which it counts as held, where one is known. */
+function notHeld(order: PourOrder): Values {
+  const { heldOn } = order.batch ?? {};
+  return { ...pegOf(order), days: NOT_HELD_DAYS, ...(heldOn !== undefined && { heldOn }) };
+}
+
 function inState(state: State) {
   return (order: PourOrder) => (order.batch?.state === state ? pegOf(order) : false);
 }
@@ -85,7 +91,7 @@ export const batchRules: readonly Rule<PourOrder>[] = [
     speaksFor: ['us'],
     when: (order) => {
       if (order.batch?.state !== 'ready' || order.batch.held === true) return false;
-      return { ...pegOf(order), days: NOT_HELD_DAYS };
+      return notHeld(order);
     },
   },
   {
@@ -99,7 +105,7 @@ export const batchRules: readonly Rule<PourOrder>[] = [
       const { batch, eaten, toPickDays } = order;
       if (batch === undefined || eaten !== 'raw' || (batch.state === 'ready' && batch.held === true)) return false;
       if (toPickDays !== undefined && toPickDays > NOT_HELD_DAYS) return false;
-      return { ...pegOf(order), days: NOT_HELD_DAYS };
+      return notHeld(order);
     },
   },
   {

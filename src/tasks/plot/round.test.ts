@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '#journal/fold.ts';
 import { gardenEntries } from '#tasks/demo/garden.ts';
+import { sayDate } from '#words/en/app.ts';
+import { canCard } from '#words/en/can-card.ts';
 import { kg, litres, meter, recorder } from '../../../test/scenarios/recorder.ts';
 import { liquidsOf, usualLiquid } from './liquid.ts';
 import { type RoundBed, roundOver, steppedLitres } from './round.ts';
@@ -72,6 +74,18 @@ describe('a round over the demo garden from peg 14', () => {
     // Litres by arithmetic: G and M 11.52, F 3.4 · 2 = 6.8, X 3.6 · 2 = 7.2; concentrate is a 41st of the sum.
     expect(round.totalL).toBeCloseTo(11.52 * 2 + 6.8 + 7.2, 9);
     expect(round.concentrateL).toBeCloseTo((11.52 * 2 + 6.8 + 7.2) / 41, 9);
+  });
+});
+
+describe('a batch that is not held yet', () => {
+  it('holds a bed eaten raw, with the date from which it will count as held', () => {
+    const round = roundOver(garden('2026-06-20'));
+    expect(round.liquid).toMatchObject({ held: false, heldOn: expect.stringMatching(/^2026-0[67]-\d\d/) });
+    const why = byTag(round.beds, 'T').reasons.find(({ rule }) => rule === 'batch-not-held-raw-bed');
+    expect(why?.values.heldOn).toBe(round.liquid?.heldOn);
+    expect(canCard.cautions['batch-not-held-raw-bed']?.(why?.values ?? {})).toContain(
+      sayDate(round.liquid?.heldOn ?? ''),
+    );
   });
 });
 

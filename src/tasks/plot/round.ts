@@ -247,8 +247,8 @@ export function orderFor(
   };
 }
 
-function batchFor({ peg, state, held, ph, ecDsPerM, animalOrigin }: Liquid): PourBatch {
-  return { peg, state, held, ph, ecDsPerM, animalOrigin };
+function batchFor({ peg, state, held, heldOn, ph, ecDsPerM, animalOrigin }: Liquid): PourBatch {
+  return { peg, state, held, heldOn, ph, ecDsPerM, animalOrigin };
 }
 
 /** Days to the next picking: as said at the tap, else as told at planting while nothing was picked yet. */

@@ -35,6 +35,12 @@ function date(on: string, today: string): string {
   return today.slice(0, 4) === on.slice(0, 4) ? text : `${text} ${year}`;
 }
 
+/** The date from which a batch is sour for long enough, where one is known. */
+const heldFrom = ({ heldOn }: Values) =>
+  heldOn === undefined
+    ? ''
+    : ` Lange genug sauer ab ${date(String(heldOn), String(heldOn))}, wenn nichts dazwischenkommt.`;
+
 const ago = (days: number) => (days === 0 ? 'Heute' : days === 1 ? 'Gestern' : `Vor ${unit(days, 'Tagen', 0)}`);
 
 function measure(one: Measure): string {
@@ -69,9 +75,9 @@ const cautions: Readonly<Record<string, (values: Values) => string>> = {
   'batch-doubtful': (v) =>
     `Warten: ${peg(v)} ist zweifelhaft. Hole innerhalb von 24 Stunden eine zweite Nase und eine zweite Messung.`,
   'batch-not-held': (v) =>
-    `${Peg(v)} ist fertig, aber noch nicht lange genug bei pH 4,0 oder darunter. Bis dahin nur auf Beete, deren nächste Ernte gekocht wird oder mehr als ${unit(n(v, 'days'), 'Tage', 0)} entfernt ist.`,
+    `${Peg(v)} ist fertig, aber noch nicht lange genug bei pH 4,0 oder darunter. Bis dahin nur auf Beete, deren nächste Ernte gekocht wird oder mehr als ${unit(n(v, 'days'), 'Tage', 0)} entfernt ist.${heldFrom(v)}`,
   'batch-not-held-raw-bed': (v) =>
-    `Noch nicht auf dieses Beet: es wird roh gegessen, und ${peg(v)} ist noch nicht lange genug sauer. Warte, oder gieße ein Beet, das gekocht oder erst in mehr als ${unit(n(v, 'days'), 'Tagen', 0)} geerntet wird.`,
+    `Noch nicht auf dieses Beet: es wird roh gegessen, und ${peg(v)} ist noch nicht lange genug sauer. Warte, oder gieße ein Beet, das gekocht oder erst in mehr als ${unit(n(v, 'days'), 'Tagen', 0)} geerntet wird.${heldFrom(v)}`,
   'raw-bed-picked-soon': (v) =>
     v.toPickDays === undefined
       ? `Wann wird hier geerntet? Was roh gegessen wird, wartet ${unit(n(v, 'days'), 'Tage', 0)} nach dem Gießen auf den Boden; örtliche Regeln können mehr verlangen.`

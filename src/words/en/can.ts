@@ -6,8 +6,12 @@ import type { Range } from '#engine/quantity/range.ts';
 import type { SpoonCountry } from '#engine/quantity/units.ts';
 import type { Values } from '#engine/rules/rule.ts';
 import { band, besideLimit, counted, figure, withUnit } from '../figures.ts';
+import { sayDate } from './app.ts';
 
 const n = (values: Values, key: string) => Number(values[key]);
+/** The date from which a batch counts as held, where one is known. */
+const heldFrom = ({ heldOn }: Values) =>
+  heldOn === undefined ? '' : ` It counts as held from ${sayDate(String(heldOn))}, if nothing turns before then.`;
 const peg = (values: Values) => (values.peg ? `Peg ${values.peg}` : 'This batch');
 const pegWithin = (values: Values) => (values.peg ? `peg ${values.peg}` : 'this batch');
 const EC = 'dS/m';
@@ -34,9 +38,9 @@ export const canCautions: Readonly<Record<string, (values: Values) => string>> =
   'batch-doubtful': (v) =>
     `Wait: ${pegWithin(v)} is in doubt. Ask for a second nose and a second reading within 24 hours before any use.`,
   'batch-not-held': (v) =>
-    `${peg(v)} is ready but not held: it has not stayed at pH 4.0 or below long enough. Until then it goes only on beds whose next harvest is cooked or more than ${withUnit(n(v, 'days'), 'days')} off.`,
+    `${peg(v)} is ready but not held: it has not stayed at pH 4.0 or below long enough. Until then it goes only on beds whose next harvest is cooked or more than ${withUnit(n(v, 'days'), 'days')} off.${heldFrom(v)}`,
   'batch-not-held-raw-bed': (v) =>
-    `Not on this bed yet: it is eaten raw, and ${pegWithin(v)} is not held. Wait until it is held, or pour it on a bed that is cooked or picked more than ${withUnit(n(v, 'days'), 'days')} from now.`,
+    `Not on this bed yet: it is eaten raw, and ${pegWithin(v)} is not held. Wait until it is held, or pour it on a bed that is cooked or picked more than ${withUnit(n(v, 'days'), 'days')} from now.${heldFrom(v)}`,
   'raw-bed-picked-soon': (v) =>
     v.toPickDays === undefined
       ? `Say when this bed is picked. What is eaten raw waits ${withUnit(n(v, 'days'), 'days')} after a pour on the soil; local rules may ask for more.`
