@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { strainedBatch } from '#engine/bottle/strained.ts';
 import { fold } from '#journal/fold.ts';
+import type { Body } from '#journal/kinds/index.ts';
 import { strainedFrom } from '#plot/batch/strained.ts';
 import { kg, recorder } from '../../../test/scenarios/recorder.ts';
 import { gardenEntries } from '../demo/garden.ts';
@@ -40,6 +41,33 @@ describe('what may go on a heap', () => {
   it('shrinks by what a heap got by weight', () => {
     const fed = me.did('heap.fed', today, { heap: 'bay', ingredients: [{ lot: good.id, amount: kg(2) }] });
     expect(heapOffers({ plot: fold([good, fed]), today }).lots[0]?.leftKg).toBeCloseTo(3, 9);
+  });
+});
+
+describe('strained solids', () => {
+  const solids = (solidsTo: 'heap' | 'out' | 'pile-apart', solidsKg: number, parts: Body<'peg.filled'>['parts']) => {
+    const filled = me.did('peg.filled', '2026-06-01', { peg: 5, temperatureC: 20, parts });
+    const strained = me.did('peg.strained', '2026-06-09', {
+      batch: filled.id,
+      drained: { typed: '5 L', volumeL: 5 },
+      solids: kg(solidsKg),
+      solidsTo,
+      rest: 'nothing',
+    });
+    return heapOffers({ plot: fold([good, doubtful, filled, strained]), today }).solids.map(({ leftKg }) => leftKg);
+  };
+  const sound = [{ material: 'cabbage-leaves', mass: kg(2) }];
+  it('are offered from ten grams on, and not where they went out or on a pile apart', () => {
+    expect(solids('heap', 0.8, sound)).toEqual([0.8]);
+    expect(solids('heap', 0.01, sound)).toEqual([0.01]);
+    expect(solids('heap', 0.009, sound)).toEqual([]);
+    expect(solids('out', 0.8, sound)).toEqual([]);
+    expect(solids('pile-apart', 0.8, sound)).toEqual([]);
+  });
+  it('of a lot that is set aside are not offered, of lots that are not are', () => {
+    const part = ({ id }: { readonly id: string }) => ({ lot: id, material: 'grass-clippings-wilted', mass: kg(1) });
+    expect(solids('heap', 0.8, [part(good)])).toEqual([0.8]);
+    expect(solids('heap', 0.8, [part(good), part(doubtful)])).toEqual([]);
   });
 });
 

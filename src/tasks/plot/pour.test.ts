@@ -293,4 +293,11 @@ describe('tools', () => {
     });
     expect(cansOf(fold([kept]))).toMatchObject([{ typed: '2 gal (imperial)' }]);
   });
+  it('are chosen among the cans that are there: no sprayer, none that is gone, one of no kind', () => {
+    const rake = recorder();
+    const can = (name: string, more: object) => rake.did('can.described', ON, { name, volume: litres(7), ...more });
+    const all = [can('green', { kind: 'can' }), can('bare', {}), can('mist', { kind: 'sprayer' })];
+    const names = cansOf(fold([...all, can('lost', { kind: 'can', gone: true })])).map(({ name }) => name);
+    expect(names.toSorted()).toEqual(['bare', 'green']);
+  });
 });

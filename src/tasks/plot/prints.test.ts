@@ -32,6 +32,20 @@ describe('jar tags', () => {
     expect(said).toContain('Pour nothing from it before its peg says ready');
     expect(said).not.toContain('of water');
   });
+  it.each([
+    [2, ['nettle', 'grass-clippings-fresh'], false],
+    [3, ['comfrey', 'nettle'], true],
+  ])('name the two plants there was most of, and say whether there were more: %d in all', (count, named, more) => {
+    const parts = [
+      { material: 'grass-clippings-fresh', mass: kg(0.5) },
+      { material: 'nettle', mass: kg(1) },
+      { material: 'comfrey', mass: kg(2) },
+    ].slice(0, count);
+    const filled = recorder().did('peg.filled', '2026-07-01T10:30', { peg: 3, temperatureC: 20, parts });
+    const [tag] = tagsOf({ plot: fold([filled]), now });
+    expect(tag?.plants.map(({ material }) => material)).toEqual(named);
+    expect(tag).toMatchObject({ morePlants: more, filledOn: '2026-07-01' });
+  });
   it('give neither strength nor date for bottles of a lost batch', () => {
     const rake = recorder();
     const filled = rake.did('peg.filled', '2026-06-01', {
