@@ -56,9 +56,9 @@ describe('portion', () => {
 });
 
 describe('waterIn', () => {
-  it('takes pH 7.6 where none is given', () => {
+  it('leaves open a pH that is not given: what is usual is taken, and listed, by whoever asks', () => {
     const answer = read(waterIn, { volumeL: 10, alkalinityMeqPerL: 2.5 });
-    expect(answer.ok && answer.value.ph).toBe(7.6);
+    expect(answer.ok && answer.value.ph).toBeUndefined();
   });
 
   it('names every field that is wrong', () => {

@@ -35,7 +35,9 @@ describe(`sentences of the cover (seed ${SEED})`, () => {
         const short = cover.sayShort(open);
         for (const sentence of short)
           expect(sentence).toMatch(/bed [AB] stays .*\d.* short\. That cannot be closed without/);
-        expect(short).toHaveLength(new Set(open.map(({ bed }) => bed)).size);
+        // A gap that would be written as 0.0 g is not said.
+        const said = open.filter(({ leftG }) => leftG >= 0.05);
+        expect(short).toHaveLength(new Set(said.map(({ bed }) => bed)).size);
         done += acts.length;
         held += binds.length;
         for (const sentence of [...cover.sayCover(plan), ...short, ...cover.sayNotKnown(notKnown)])
