@@ -21,6 +21,13 @@ describe('the sugar bar', () => {
     expect(bar.mostX).toBeLessThan(bar.leastX);
   });
 
+  it('writes both ends with as many digits as tell them apart', () => {
+    const said = (leastG: number) =>
+      barLabels(barScale({ leastG, mostG: 187.53, weighedG: 0 }, 350), 350, true).map(({ text }) => text);
+    expect(said(187.71)).toEqual(['most 187.5\u00a0g', 'least 187.7\u00a0g']);
+    expect(said(240)).toEqual(['most 188\u00a0g', 'least 240\u00a0g']);
+  });
+
   it('puts a least without bound at its end', () => {
     const bar = barScale({ leastG: Number.POSITIVE_INFINITY, mostG: 190, weighedG: 0 }, 350);
     expect(bar.leastX).toBe(349);

@@ -63,8 +63,8 @@ export interface BarLabel {
 /** Figures of the bar: the window above and the scale below; closed, its two ends below instead of the scale. */
 export function barLabels(bar: Bar, width: number, closed: boolean): readonly BarLabel[] {
   if (closed) {
-    const most = sugarBar.most(bar.mostG);
-    const least = sugarBar.least(bar.leastG);
+    const most = sugarBar.most(bar.mostG, bar.leastG);
+    const least = sugarBar.least(bar.leastG, bar.mostG);
     const middle = Math.max(LABEL, Math.min(width - LABEL, (bar.mostX + bar.leastX) / 2));
     return [
       { text: most, x: middle - 12, anchor: 'end', figure: true, low: true },

@@ -125,8 +125,8 @@ export function sugarNeeds(sugar: Omit<SugarWindow, 'terms'>): { readonly own: s
 export const sugarBar = {
   short: 'may not sour',
   range: (leastG: number, mostG: number) => `${figure(leastG, 0)} to ${withUnit(mostG, 'g', 0)}`,
-  most: (mostG: number) => `most ${withUnit(mostG, 'g', 0)}`,
-  least: (leastG: number) => `least ${withUnit(leastG, 'g', 0)}`,
+  most: (mostG: number, leastG: number) => `most ${besideLimit(mostG, leastG, 'g', 0)}`,
+  least: (leastG: number, mostG: number) => `least ${besideLimit(leastG, mostG, 'g', 0)}`,
   weighed: (weighedG: number) => withUnit(weighedG, 'g', 0),
   alternative: (as: SugarInProduct, closed: boolean) =>
     closed
