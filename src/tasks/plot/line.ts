@@ -18,7 +18,7 @@ import { pegsOnLine } from './line-pegs.ts';
 import { type Round, roundOf } from './line-round.ts';
 import { type Strip, standingBeds, stripsOf, volumeOfScrapsL } from './line-shapes.ts';
 import type { PegHand } from './peg.ts';
-import { type ShelfBottle, shelf } from './shelf.ts';
+import { bottlesStanding, leftIn, type ShelfBottle } from './shelf.ts';
 
 /** The record as it is kept on this device, the last file of it that was read back, and the instant by this device's clock. */
 export interface Kept {
@@ -110,8 +110,8 @@ export function lineView({ plot: of, now, kept }: LineAsk): LineView {
   const plot = counted(of, now);
   const today = now.slice(0, 10);
   const pegs = pegsOnLine(plot, now);
-  const shelved = shelf({ plot, now });
-  const groups = shelved.bottles.map(bottlesOnLine);
+  const bottles = bottlesStanding({ plot, now });
+  const groups = bottles.map(bottlesOnLine);
   const round = roundOf(plot, now);
   const beds = standingBeds(plot);
   const cans = [...plot.cans.values()].filter((can) => can.gone !== true && (can.kind ?? 'can') === 'can');
@@ -123,7 +123,7 @@ export function lineView({ plot: of, now, kept }: LineAsk): LineView {
     today,
     scraps: scrapsOnLine([...plot.lots.values()], today),
     pegs,
-    bottles: { leftL: shelved.leftL, groups },
+    bottles: { leftL: leftIn(bottles), groups },
     canL: canL > 0 ? canL : undefined,
     round,
     beds: {

@@ -16,7 +16,7 @@ import { type PegView, standingPegs } from './peg.ts';
 import { type PickBed, pickList } from './pick.ts';
 import { cansOf, fillsFor, keyholderOf, toolsOf } from './pour.ts';
 import { inWalkingOrder } from './round.ts';
-import { type ShelfBottle, shelf, VENT_EVERY_DAYS } from './shelf.ts';
+import { bottlesStanding, type ShelfBottle, VENT_EVERY_DAYS } from './shelf.ts';
 import { strengthFor } from './strength.ts';
 
 export interface PrintAsk {
@@ -57,7 +57,7 @@ export function tagsOf({ plot: of, now }: PrintAsk): readonly Tag[] {
   const plot = counted(of, now);
   const rawBeds = rawBedsOf(plot);
   const liquids = new Map(liquidsOf(plot, now).map((liquid) => [liquid.id, liquid]));
-  const ofBottles = shelf({ plot, now }).bottles.flatMap((bottle) => {
+  const ofBottles = bottlesStanding({ plot, now }).flatMap((bottle) => {
     const batch = plot.batches.get(bottle.batch);
     const liquid = liquids.get(bottle.id);
     if (batch === undefined) return [];
@@ -191,7 +191,7 @@ export function shedSheet({ plot: of, now }: PrintAsk): ShedSheet {
     poisonLine: plot.facts.poisonLine,
     children: plot.facts.present?.includes('children') === true,
     pegs: standingPegs(plot, now),
-    bottles: shelf({ plot, now }).bottles,
+    bottles: bottlesStanding({ plot, now }),
     picks: pickList({ plot, now }),
   };
 }

@@ -109,19 +109,30 @@ export interface ShelfView {
   readonly round: RoundWant | undefined;
 }
 
+/** The bottles that stand, those to be used first at the front. */
+export function bottlesStanding({ plot: of, now }: ShelfAsk): readonly ShelfBottle[] {
+  const plot = counted(of, now);
+  const number = ({ id }: ShelfBottle) => plot.bottles.get(id)?.peg ?? 0;
+  return [...plot.bottles.values()]
+    .filter(({ emptied }) => emptied === undefined)
+    .map((bottle) => shelfBottle(bottle, plot, now))
+    .sort((a, b) => compare(a.useFirst.likely, b.useFirst.likely) || number(a) - number(b) || compare(a.id, b.id));
+}
+
+/** Litres left in bottles. @arithmetic sum of the ranges */
+export function leftIn(bottles: readonly ShelfBottle[]): Range {
+  return bottles.length > 0 ? sum(bottles.map(({ leftL }) => leftL)) : point(0);
+}
+
 /** The shelf as it stands. */
 export function shelf({ plot: of, now }: ShelfAsk): ShelfView {
   const plot = counted(of, now);
-  const standing = [...plot.bottles.values()].filter(({ emptied }) => emptied === undefined);
-  const number = ({ id }: ShelfBottle) => plot.bottles.get(id)?.peg ?? 0;
-  const bottles = standing
-    .map((bottle) => shelfBottle(bottle, plot, now))
-    .sort((a, b) => compare(a.useFirst.likely, b.useFirst.likely) || number(a) - number(b) || compare(a.id, b.id));
+  const bottles = bottlesStanding({ plot, now });
   const inDate = bottles.filter(({ useFirst: { age } }) => age === 'in-date' || age === 'soon');
   const inDateL = inDate.reduce((litres, { leftL }) => litres + leftL.likely, 0);
   return {
     bottles,
-    leftL: bottles.length > 0 ? sum(bottles.map(({ leftL }) => leftL)) : point(0),
+    leftL: leftIn(bottles),
     inDateL,
     emptied: [...plot.bottles.values()].flatMap(({ id, peg, batch, emptied, filledL }) =>
       emptied === undefined ? [] : [{ id, peg: pegNameOf(plot, batch) ?? peg, on: emptied.on, filledL }],
