@@ -14,7 +14,7 @@ import { lidRules } from '#engine/rules/vessel.ts';
 import type { Assumed } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarOrWhite } from '#engine/scraps/sugar.ts';
-import { assumedUsual, usual } from '#engine/scraps/usual.ts';
+import { assumedOfWater, assumedUsual, usual } from '#engine/scraps/usual.ts';
 import { workFill, workInputs, workSugar } from '#engine/working/fit.ts';
 import type { Working } from '#engine/working/working.ts';
 import { type About, fitCautions } from '#words/en/fit.ts';
@@ -22,7 +22,7 @@ import { scrapsCautions } from '#words/en/scraps.ts';
 import { vesselCautions } from '#words/en/vessel.ts';
 import { type Caution, spoken, unreadCaution } from './caution.ts';
 import { listOf, number, object, oneOf, text, volumeL } from './fields.ts';
-import { portion, sugarIn, type WaterIn, waterIn } from './portion.ts';
+import { portion, sugarIn, waterIn } from './portion.ts';
 import { type Problem, read } from './problem.ts';
 
 export const fitSchema = object(
@@ -101,20 +101,6 @@ export function recipeOf(input: FitInput): Recipe {
 /** The plants' assumptions; the settled volume's is the contract's own and told with the volume. */
 export function assumedOfPlants(recipe: Recipe): readonly Assumed[] {
   return recipe.plants.flatMap((part) => part.assumed.filter((a) => a.field !== 'displacementLPerKg'));
-}
-
-/** What was counted of a water that was not told whole. */
-export function assumedOfWater({ alkalinityMeqPerL, ph }: Omit<WaterIn, 'volumeL'>): readonly Assumed[] {
-  return [
-    ...assumedOfAlkalinity(alkalinityMeqPerL),
-    ...(ph === undefined ? [assumedUsual('water.ph', { field: 'ph', material: 'water' })] : []),
-  ];
-}
-
-/** The same of the acid that it takes up. */
-export function assumedOfAlkalinity(alkalinityMeqPerL: number | undefined): readonly Assumed[] {
-  if (alkalinityMeqPerL !== undefined) return [];
-  return [assumedUsual('water.alkalinityMeqPerL', { field: 'alkalinityMeqPerL', material: 'water' })];
 }
 
 /** What was counted of a vessel that was not told whole. */

@@ -1,6 +1,7 @@
 // From runs of a batch to the answer of `sour`: learn from the looks, foretell, judge, ask about odd entries. Nothing
 // is computed here; the engine's souring room does it, and the sentences come from words.
 
+import { assumedOfWater } from '#engine/scraps/usual.ts';
 import { brakeOf } from '#engine/souring/brake.ts';
 import { modelEvidence } from '#engine/souring/expected.ts';
 import { reasonsBeside } from '#engine/souring/expected-reasons.ts';
@@ -17,7 +18,7 @@ import { meanBetweenC, warmthByDay } from '#engine/souring/warmth-by-day.ts';
 import { sayRescue } from '#words/en/rescue.ts';
 import { askAbout, restsOnOddEntries } from '#words/en/sour-questions.ts';
 import { changeSentences, reasonSentences } from '#words/en/souring.ts';
-import { assumedOfPlants, assumedOfVessel, assumedOfWater } from './fit.ts';
+import { assumedOfPlants, assumedOfVessel } from './fit.ts';
 import { cautionsOfSour } from './sour-cautions.ts';
 import { type OpenedSour, todayOf } from './sour-open.ts';
 import { type DayOfSour, dayRange, type SourResult } from './sour-result.ts';

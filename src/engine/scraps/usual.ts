@@ -46,3 +46,20 @@ export function usualBand(untold: Untold): Range {
 export function assumedUsual(untold: Untold, named: Pick<Assumed, 'field' | 'material'>): Assumed {
   return { ...named, value: usualBand(untold), source: usual(untold).source };
 }
+
+/** What is counted of a water of which its alkalinity or its pH was not told. @arithmetic look-up */
+export function assumedOfWater(water: {
+  readonly alkalinityMeqPerL?: number | undefined;
+  readonly ph?: number | undefined;
+}): readonly Assumed[] {
+  return [
+    ...assumedOfAlkalinity(water.alkalinityMeqPerL),
+    ...(water.ph === undefined ? [assumedUsual('water.ph', { field: 'ph', material: 'water' })] : []),
+  ];
+}
+
+/** The same of the acid that it takes up. @arithmetic look-up */
+export function assumedOfAlkalinity(alkalinityMeqPerL: number | undefined): readonly Assumed[] {
+  if (alkalinityMeqPerL !== undefined) return [];
+  return [assumedUsual('water.alkalinityMeqPerL', { field: 'alkalinityMeqPerL', material: 'water' })];
+}

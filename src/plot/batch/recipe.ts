@@ -5,7 +5,7 @@ import type { Mix, SugarIn } from '#engine/pail/recipe.ts';
 import type { Assumed, Part, Portion } from '#engine/scraps/part.ts';
 import { resolvePart } from '#engine/scraps/resolve.ts';
 import { sugarOrWhite, sugarProduct } from '#engine/scraps/sugar.ts';
-import { assumedUsual, usual, usualBand } from '#engine/scraps/usual.ts';
+import { assumedOfWater, assumedUsual, usual, usualBand } from '#engine/scraps/usual.ts';
 import { material } from '#engine/tables/index.ts';
 import type { Plot } from '#journal/fold.ts';
 import type { Batch } from '#journal/parts/batch.ts';
@@ -73,12 +73,7 @@ export function plantsOf({ contents }: Batch): readonly Part[] {
 
 /** What was taken of a batch that nobody told: of its water, and of parts that no table knows. */
 export function assumedIn(plot: Plot, batch: Batch): readonly Assumed[] {
-  const isTold = alkalinityOf(plot, batch) !== undefined;
-  return [
-    ...(isTold ? [] : [assumedUsual('water.alkalinityMeqPerL', { field: 'alkalinityMeqPerL', material: 'water' })]),
-    assumedUsual('water.ph', { field: 'ph', material: 'water' }),
-    ...assumedParts(batch),
-  ];
+  return [...assumedOfWater({ alkalinityMeqPerL: alkalinityOf(plot, batch) }), ...assumedParts(batch)];
 }
 
 /** Parts whose dry matter was taken as something. */

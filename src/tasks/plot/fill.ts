@@ -4,7 +4,7 @@
 import type { ShapeKind } from '#engine/pail/shape.ts';
 import { withStarter } from '#engine/pail/volume.ts';
 import type { KeptMass, KeptVolume } from '#engine/quantity/kept.ts';
-import { usual } from '#engine/scraps/usual.ts';
+import { assumedOfAlkalinity, usual } from '#engine/scraps/usual.ts';
 import { judgeBatch } from '#engine/souring/judge.ts';
 import { alarmLines } from '#engine/souring/lines.ts';
 import type { State } from '#engine/souring/reason.ts';
@@ -17,7 +17,7 @@ import type { BatchPart } from '#journal/parts/contents.ts';
 import { answeredByBeans, type Lot } from '#journal/parts/stock.ts';
 import { basinOf } from '#plot/place/basin.ts';
 import type { PegName } from '#words/peg-name.ts';
-import { assumedOfAlkalinity, explainFit, type FitResult, fit } from '../fit.ts';
+import { explainFit, type FitResult, fit } from '../fit.ts';
 import type { Problem } from '../problem.ts';
 import { pegName, pegNameOf } from './batch-name.ts';
 import { onDay } from './dates.ts';
